@@ -12,7 +12,7 @@ import type { JobHooks, Jobs, ReadBundle } from './job.ts';
 import { writePrivateFile } from './write-file.ts';
 
 /** Says what importing a bundle would do, by doing it in a copy. */
-export function previewBundle(
+export function previewInCopy(
   { file, copy, path, at }: Jobs['bundle-preview']['input'],
   hooks: JobHooks,
 ): ReadBundle {

@@ -85,7 +85,7 @@ export interface Jobs {
     output: string[];
   };
 }
-export type JobName = keyof Jobs;
+export type BackgroundJobName = keyof Jobs;
 
 /** How a job tells how far it is, and whether it is asked to stop. */
 export interface JobHooks {
@@ -96,7 +96,7 @@ export interface JobHooks {
 
 /** What a worker is told to do. The first number of `stop` is not 0 once it is asked to stop. */
 export interface JobOrder {
-  readonly name: JobName;
+  readonly name: BackgroundJobName;
   readonly input: unknown;
   readonly stop: SharedArrayBuffer;
   /** Whether it says that it is ready, and begins when it hears anything. */

@@ -1,6 +1,6 @@
 import { Worker } from 'node:worker_threads';
 import { words } from '../shell/say.ts';
-import { type JobName, type JobOrder, type Jobs, type JobWord, WorkCancelled } from './job.ts';
+import { type BackgroundJobName, type JobOrder, type Jobs, type JobWord, WorkCancelled } from './job.ts';
 
 /** A fault in a worker, with the code that the file system or SQLite gave it. */
 export class JobFailed extends Error {
@@ -34,7 +34,7 @@ let idle: { readonly worker: Worker; readonly timer: NodeJS.Timeout } | null = n
  * Runs a job in a thread, so that the program answers meanwhile. One that `waits` loads what it needs, and begins when it is
  * told. Rejects with `WorkCancelled`, or with `JobFailed` and the code of the error.
  */
-export function startJob<N extends JobName>(
+export function startJob<N extends BackgroundJobName>(
   name: N,
   input: Jobs[N]['input'],
   {

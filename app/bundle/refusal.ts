@@ -1,5 +1,5 @@
 import type { MessageKey } from '../language/messages.ts';
-import type { Values } from '../language/translator.ts';
+import type { SayValues } from '../language/translator.ts';
 import { say } from '../shell/say.ts';
 
 /** What may be wrong with a bundle, or with a file in it. */
@@ -32,6 +32,6 @@ export class BundleRefused extends Error {
 }
 
 /** A refusal by its kind, said in the program's language. */
-export function bundleRefusal(path: string, problem: BundleProblem, values?: Values): BundleRefused {
+export function bundleRefusal(path: string, problem: BundleProblem, values?: SayValues): BundleRefused {
   return new BundleRefused(path, say(BUNDLE_PROBLEMS[problem], { file: path, ...values }));
 }

@@ -1,7 +1,7 @@
 import type { Leaves } from './record-state.ts';
 
 /** What a document is made of, as far as two people may change parts of it at once. Patterns: `*` is any key of a list. */
-export interface Shape {
+export interface DocumentShape {
   /** Objects whose fields are fields of their own. Everything else is one field, however much it holds. */
   readonly within: readonly string[];
   /** Lists whose elements are fields of their own, and what each element is known by. */
@@ -15,14 +15,14 @@ export interface Shape {
 type Json = Record<string, unknown>;
 
 /** Takes a document apart; gives the JSON text of every field by its path. */
-export function leavesOf(document: object, shape: Shape): Map<string, string> {
+export function leavesOf(document: object, shape: DocumentShape): Map<string, string> {
   const leaves = new Map<string, string>();
   takeApart(withTogether(document as Json, shape), { path: [], pattern: '' }, { shape, leaves });
   return leaves;
 }
 
 /** Puts a document together again. Lists come in the order of their keys, what was empty is left out. */
-export function documentOf(leaves: Leaves, shape: Shape): Json {
+export function documentOf(leaves: Leaves, shape: DocumentShape): Json {
   const root = new Map<string, unknown>();
   for (const path of [...leaves.keys()].sort()) {
     const steps = path.split('/').map(decoded);
@@ -44,7 +44,7 @@ export function documentOf(leaves: Leaves, shape: Shape): Json {
   return document;
 }
 
-function withTogether(document: Json, { together }: Shape): Json {
+function withTogether(document: Json, { together }: DocumentShape): Json {
   const grouped = { ...document };
   for (const names of together) {
     const group = Object.fromEntries(
@@ -64,7 +64,7 @@ interface Place {
 function takeApart(
   value: unknown,
   { path, pattern }: Place,
-  into: { shape: Shape; leaves: Map<string, string> },
+  into: { shape: DocumentShape; leaves: Map<string, string> },
 ): void {
   if (value === undefined) return;
   const { shape, leaves } = into;
@@ -97,7 +97,7 @@ function keyed(list: readonly unknown[], keyOf: (element: never, index: number) 
   return elements;
 }
 
-function puttingTogether(value: unknown, pattern: string, shape: Shape): unknown {
+function puttingTogether(value: unknown, pattern: string, shape: DocumentShape): unknown {
   if (!(value instanceof Map)) return value;
   const inner = (key: string) => {
     if (pattern in shape.lists) return `${pattern}/*`;

@@ -1,4 +1,4 @@
-import type { Shape } from './leaves.ts';
+import type { DocumentShape } from './leaves.ts';
 
 /** Everything that is changed and merged field by field. Revisions are not: they never change. */
 export const RECORD_KINDS = ['athlete', 'boat', 'paddle', 'photo', 'fit', 'trial'] as const;
@@ -19,7 +19,7 @@ const SEAT = 'seats/*';
  * How each kind of document is taken apart. An object is only entered where every mix of its fields is a sound document: a
  * hull and the check that corrects it are one field, and so are the copies of boat and athlete that a fit carries.
  */
-export const RECORD_SHAPES: Readonly<Record<RecordKind, Shape>> = {
+export const RECORD_SHAPES: Readonly<Record<RecordKind, DocumentShape>> = {
   athlete: {
     within: ['tape', 'consent'],
     lists: { limits: (limit: { joint: string }) => limit.joint, bands: byQuantity },

@@ -1,5 +1,5 @@
 import { pageAnswer, sentenceAnswer } from '../shell/answer.ts';
-import type { PageFile } from '../shell/page-files.ts';
+import type { BuiltFile } from '../shell/page-files.ts';
 import { say } from '../shell/say.ts';
 import { type ElectronApi, isOwnPage, PAGE_SCHEME } from './electron-api.ts';
 
@@ -11,7 +11,7 @@ export function announceScheme({ protocol }: ElectronApi): void {
 }
 
 /** Serves the built page, and nothing else, under the page's scheme. */
-export function servePage({ protocol }: ElectronApi, page: ReadonlyMap<string, PageFile>): void {
+export function servePage({ protocol }: ElectronApi, page: ReadonlyMap<string, BuiltFile>): void {
   protocol.handle(PAGE_SCHEME, (request) => {
     const own = request.method === 'GET' && isOwnPage(request.url);
     const { status, headers, body } = own

@@ -1,4 +1,9 @@
-import { line, type MillimetrePoint, type TemplateShape, words } from '../../core/setout/template-drawing.ts';
+import {
+  line,
+  type MillimetrePoint,
+  type TemplateShape,
+  textAt,
+} from '../../core/setout/template-drawing.ts';
 import type { Words } from '../../core/text/words.ts';
 
 /** Length of a check bar, millimetres. Whoever cuts lays a ruler on both: they prove the scale each way. */
@@ -18,6 +23,6 @@ export function checkBars([x, y]: MillimetrePoint, said: Words): TemplateShape[]
       line('checkBar', [x + at, y - reach(at)], [x + at, y + reach(at)]),
       line('checkBar', [x - reach(at), y + at], [x + reach(at), y + at]),
     ]),
-    words(said.say('paper.bars'), [x + 3, y + 2.6], { role: 'checkBar', height: 2.5 }),
+    textAt(said.say('paper.bars'), [x + 3, y + 2.6], { role: 'checkBar', height: 2.5 }),
   ];
 }

@@ -9,7 +9,7 @@ import type { SheetStamp } from '../../core/setout/sheet-stamp.ts';
 import { drawPaper } from './pdf/draw-shapes.ts';
 import { createSheetPdf } from './pdf/sheet-pdf.ts';
 import { fewestSheets, sheetsOf } from './sheet/fewest-sheets.ts';
-import { type Column, flow } from './sheet/flow.ts';
+import { type FlowColumn, flow } from './sheet/flow.ts';
 import { flowing } from './sheet/flowing-block.ts';
 import { drawTitleBlock } from './sheet/title-block.ts';
 import type { PrintedPdf } from './template-pdf.ts';
@@ -62,7 +62,7 @@ export function* setOutPdf(
 }
 
 /** Columns one after another: under the drawing if there is room, beside it, then those of the sheets that follow. */
-function* columnsAfter({ room, drawing, beside }: FirstSheet, tall: number): Generator<Column, never> {
+function* columnsAfter({ room, drawing, beside }: FirstSheet, tall: number): Generator<FlowColumn, never> {
   const left = room.height - tall;
   if (left >= LEAST_ROOM_MM) {
     const under = { ...drawing, top: room.top + tall, height: left };

@@ -1,6 +1,6 @@
 import { boundsOf } from '../../core/setout/drawing-bounds.ts';
 import { type SheetStamp, stampLine } from '../../core/setout/sheet-stamp.ts';
-import { type FullSizeDrawing, type TemplateShape, words } from '../../core/setout/template-drawing.ts';
+import { type FullSizeDrawing, type TemplateShape, textAt } from '../../core/setout/template-drawing.ts';
 import type { Words } from '../../core/text/words.ts';
 import { checkBars } from './check-bars.ts';
 
@@ -16,10 +16,10 @@ export function withTitleAndBars(
   const { minX, minY, maxY } = boundsOf(shapes);
   return [
     ...shapes,
-    words(title, [minX, maxY + GAP_MM + 18], { height: 5 }),
-    ...(facing ? [words(facing, [minX, maxY + GAP_MM + 12])] : []),
-    words(stampLine(stamp, said), [minX, maxY + GAP_MM + 6]),
-    words(said.say('paper.full-size', { units: 'mm', seen }), [minX, maxY + GAP_MM], { height: 2.5 }),
+    textAt(title, [minX, maxY + GAP_MM + 18], { height: 5 }),
+    ...(facing ? [textAt(facing, [minX, maxY + GAP_MM + 12])] : []),
+    textAt(stampLine(stamp, said), [minX, maxY + GAP_MM + 6]),
+    textAt(said.say('paper.full-size', { units: 'mm', seen }), [minX, maxY + GAP_MM], { height: 2.5 }),
     ...checkBars([minX - GAP_MM, minY - GAP_MM], said),
   ];
 }

@@ -1,7 +1,7 @@
 import type { Message } from '../../core/document/message.ts';
 import type { Language } from './languages.ts';
 import { loadMessages, type MessageKey } from './messages.ts';
-import { type Translator, translator, type Values } from './translator.ts';
+import { type SayValues, type Translator, translator } from './translator.ts';
 
 let spoken: Translator | undefined;
 
@@ -43,7 +43,7 @@ export function saidIn<T>(translator: Translator, work: () => T): T {
 }
 
 /** A text of the catalogue with its places filled: `say('do.undo', { step: 'move the pad' })`. */
-export function say(key: MessageKey, values?: Values): string {
+export function say(key: MessageKey, values?: SayValues): string {
   return words().say(key, values);
 }
 

@@ -3,7 +3,7 @@ import type { Language } from './languages.ts';
 import type { MessageKey, Messages } from './messages.ts';
 
 /** What a message is given: texts, counts, and names to choose by. */
-export type Values = Readonly<Record<string, string | number | boolean | Date | null | undefined>>;
+export type SayValues = Readonly<Record<string, string | number | boolean | Date | null | undefined>>;
 
 /** Writes messages in one language. */
 export interface Translator {
@@ -11,7 +11,7 @@ export interface Translator {
   /** The same with its region, as `Intl` is asked. */
   readonly locale: string;
   /** The message with its places filled. A key without a message is given back as it is. */
-  say(key: MessageKey, values?: Values): string;
+  say(key: MessageKey, values?: SayValues): string;
   /** A number with so many places after the decimal mark of the language. */
   number(value: number, decimals: number): string;
   /** True where the language has a text for the key. */

@@ -36,11 +36,11 @@ export async function runElectron(start: {
   if (binary.kind === 'none') return unavailable(binary.reason);
   const { buildElectron } = await import('./build-page.ts');
   await buildElectron(root);
-  return openWindow([binary.path, root, `--data=${folder}`], log);
+  return runWindow([binary.path, root, `--data=${folder}`], log);
 }
 
 /** Runs the window's command to its end and puts the end into words. */
-export async function openWindow(
+export async function runWindow(
   command: readonly [string, ...string[]],
   log: Log,
   readyWithinMs?: number,

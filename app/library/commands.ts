@@ -16,7 +16,7 @@ import {
 } from './club.ts';
 import { keepPort, keptPort, startLocalServer } from './local-server.ts';
 import { restoreLibrary } from './restore.ts';
-import { ADDRESS, usage } from './usage.ts';
+import { ADDRESS, libraryUsage } from './usage.ts';
 
 /** What stands behind a command. */
 interface Options {
@@ -42,7 +42,11 @@ export async function runCommand(command: string, options: Options, print: Print
   const work = Object.hasOwn(COMMANDS, command) ? COMMANDS[command] : undefined;
   const address = addressOf(options.at ?? '');
   if (!work || !address) {
-    print(work ? `${say('library-cli.needs-address', { address: ADDRESS })}\n\n${usage()}` : usage());
+    print(
+      work
+        ? `${say('library-cli.needs-address', { address: ADDRESS })}\n\n${libraryUsage()}`
+        : libraryUsage(),
+    );
     return command === 'help' ? 0 : 2;
   }
   const sql = openLibrary(address);

@@ -21,7 +21,7 @@ export interface Caller {
 }
 
 /** What one call brought and took. */
-export interface Contact extends Caller {
+export interface LibraryContact extends Caller {
   readonly fetched: number;
   readonly sent: number;
   /** Athletes whom this person may no longer see, and who are here yet: changes of theirs could not be sent. */
@@ -52,7 +52,11 @@ export async function callIn(sql: Library, store: Store): Promise<Caller | null>
  * One call: whoever was erased goes first, then everything new is fetched, then sent, then what sending brought together is
  * fetched. Cut off anywhere, the next call goes on where this one ended.
  */
-export async function contactLibrary(sql: Library, store: Store, calling: Calling): Promise<Contact | null> {
+export async function contactLibrary(
+  sql: Library,
+  store: Store,
+  calling: Calling,
+): Promise<LibraryContact | null> {
   const caller = await callIn(sql, store);
   if (!caller) return null;
   const { library } = caller;

@@ -149,7 +149,7 @@ function mergeInto(local: Local, known: ServerRecord | null): Merged {
     local.ref.kind === 'photo' ||
     checkedDocument(
       local.ref.kind,
-      withSeats(local.ref, contentOfLeaves(local.ref.kind, both.leaves).document),
+      withEmptySeats(local.ref, contentOfLeaves(local.ref.kind, both.leaves).document),
     );
   const state = isSound ? both : heldBack(known.state, both);
   const differs = (one: RecordState) => fieldRows(local.ref, state, one).length > 0;
@@ -158,7 +158,7 @@ function mergeInto(local: Local, known: ServerRecord | null): Merged {
 }
 
 /** A seat whose athlete may not be read here stands empty. */
-export function withSeats({ kind }: Pick<RecordRef, 'kind'>, document: object | null): object | null {
+export function withEmptySeats({ kind }: Pick<RecordRef, 'kind'>, document: object | null): object | null {
   const { seats } = (document ?? {}) as { seats?: readonly object[] };
   if (kind !== 'fit' || !seats) return document;
   return { ...document, seats: seats.map((seat) => ({ athlete: null, ...seat })) };

@@ -10,7 +10,7 @@ import {
   incomingTrial,
 } from '../store/incoming.ts';
 import type { RecordVersions } from '../store/record-versions.ts';
-import { withSeats } from './push.ts';
+import { withEmptySeats } from './push.ts';
 import { type Asking, readRecords, type ServerRecord } from './server-record.ts';
 
 /** Thrown when the library holds what this program cannot read: a later program wrote it. Nothing is imported then. */
@@ -103,7 +103,7 @@ function fitItem(
     id: fit.row.id,
     ...datesOf(fit, content),
     versions: versionsOf(fit),
-    draft: { savedAt: fit.row.changed_at, fit: withSeats({ kind: 'fit' }, content.document) },
+    draft: { savedAt: fit.row.changed_at, fit: withEmptySeats({ kind: 'fit' }, content.document) },
     revisions: parts.revisions.map(revisionItem),
     trials: parts.trials.map(trialItem),
   });
@@ -122,7 +122,7 @@ function revisionItem(row: RevisionRow): z.output<typeof incomingRevision> {
     name: row.name ?? '',
     reason: row.reason ?? '',
     answers: JSON.parse(row.answers ?? '[]'),
-    fit: withSeats({ kind: 'fit' }, contentOfLeaves('fit', leaves).document),
+    fit: withEmptySeats({ kind: 'fit' }, contentOfLeaves('fit', leaves).document),
   });
 }
 

@@ -1,10 +1,10 @@
 import type { IncomingMessage } from 'node:http';
 
 /** A request's headers that say where it comes from. */
-export type Asking = Pick<IncomingMessage, 'method' | 'headers'>;
+export type RequestOrigin = Pick<IncomingMessage, 'method' | 'headers'>;
 
 /** Whether the Host is the very address the server was started on: a name that was made to point here carries its own. */
-export function namesThisServer({ headers }: Asking, origin: string): boolean {
+export function namesThisServer({ headers }: RequestOrigin, origin: string): boolean {
   return `http://${headers.host}` === origin;
 }
 
@@ -12,7 +12,7 @@ export function namesThisServer({ headers }: Asking, origin: string): boolean {
  * Whether a request comes from this computer's own page: an Origin, where sent, must be the page's. Anything that
  * changes something must carry an Origin.
  */
-export function comesFromOwnPage({ method, headers }: Asking, origin: string): boolean {
+export function comesFromOwnPage({ method, headers }: RequestOrigin, origin: string): boolean {
   if (headers.origin !== undefined && headers.origin !== origin) return false;
   if (method === 'GET') return true;
   const site = headers['sec-fetch-site'];

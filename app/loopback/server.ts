@@ -9,16 +9,16 @@ import { type Program, refused } from '../services/program.ts';
 import { unfinishedFile } from '../services/safekeeping.ts';
 import { SENTENCES } from '../services/sentences.ts';
 import {
-  type Answer,
   entryAnswer,
   type FileAnswer,
   fileAnswer,
   pageAnswer,
   resultAnswer,
+  type ShellAnswer,
   sentenceAnswer,
 } from '../shell/answer.ts';
 import { faultForLog } from '../shell/log-file.ts';
-import type { PageFile } from '../shell/page-files.ts';
+import type { BuiltFile } from '../shell/page-files.ts';
 import { say } from '../shell/say.ts';
 import { keepConnections } from './connection-keeper.ts';
 import { DELIVERY_PATH, type LoopbackShell } from './loopback-shell.ts';
@@ -45,7 +45,7 @@ const STRANGERS = { capacity: 20, perSecond: 1 };
 export interface Served {
   readonly program: Program;
   readonly shell: LoopbackShell;
-  readonly page: ReadonlyMap<string, PageFile>;
+  readonly page: ReadonlyMap<string, BuiltFile>;
   /** Called when a tab has entered with a token. */
   readonly entered?: () => void;
   /** Milliseconds that run on, for the limits on requests. */
@@ -72,7 +72,7 @@ export async function serveLoopback(served: Served & { port: number }): Promise<
   const { trust } = keepConnections(server);
   const authenticated = authenticate(origin, session, served);
 
-  async function answer(request: IncomingMessage): Promise<Answer | FileAnswer> {
+  async function answer(request: IncomingMessage): Promise<ShellAnswer | FileAnswer> {
     const url = URL.parse(request.url ?? '/', origin);
     if (!url) return sentenceAnswer(400, say('page.no-address'));
     const turnedAway = await authenticated(request, url);
@@ -103,7 +103,7 @@ function authenticate(origin: string, session: Session, { entered = () => {}, cl
   const strangerAllowed = rateLimit(STRANGERS, clock);
   const tooMany = () => leaving(resultAnswer(429, refused('not-allowed', SENTENCES['too-many'])));
   const notAllowed = () => leaving(resultAnswer(403, refused('not-allowed', SENTENCES['no-session'])));
-  return async (request: IncomingMessage, url: URL): Promise<Answer | null> => {
+  return async (request: IncomingMessage, url: URL): Promise<ShellAnswer | null> => {
     if (!namesThisServer(request, origin)) return ownPageOnly();
     const token = await tokenIn(request, url);
     if (token !== null) {
@@ -121,12 +121,12 @@ function authenticate(origin: string, session: Session, { entered = () => {}, cl
   };
 }
 
-function ownPageOnly(): Answer {
+function ownPageOnly(): ShellAnswer {
   return leaving(sentenceAnswer(403, SENTENCES['own-page-only']));
 }
 
 /** Who was turned away need not stay connected, and what else was sent need not be read. */
-function leaving({ headers, ...rest }: Answer): Answer {
+function leaving({ headers, ...rest }: ShellAnswer): ShellAnswer {
   return { ...rest, headers: { ...headers, connection: 'close' } };
 }
 
@@ -150,7 +150,7 @@ function route(
   served: Served,
   request: IncomingMessage,
   path: string,
-): Answer | FileAnswer | Promise<Answer> {
+): ShellAnswer | FileAnswer | Promise<ShellAnswer> {
   if (request.method === 'POST' && path === '/call') return call(served, request);
   if (request.method === 'POST' && path === '/upload') return upload(served, request);
   if (request.method !== 'GET') return sentenceAnswer(405, say('page.nothing'));
@@ -159,7 +159,7 @@ function route(
   return file ? fileAnswer(file) : sentenceAnswer(404, SENTENCES['delivery-gone']);
 }
 
-async function call({ program }: Served, request: IncomingMessage): Promise<Answer> {
+async function call({ program }: Served, request: IncomingMessage): Promise<ShellAnswer> {
   if (!/^application\/json\b/.test(request.headers['content-type'] ?? '')) {
     return sentenceAnswer(415, say('page.call-type'));
   }
@@ -171,7 +171,7 @@ async function call({ program }: Served, request: IncomingMessage): Promise<Answ
 }
 
 /** A large file is never in memory as a whole: it goes into a private file beside the store, which is swept if it is left. */
-async function upload({ program, shell }: Served, request: IncomingMessage): Promise<Answer> {
+async function upload({ program, shell }: Served, request: IncomingMessage): Promise<ShellAnswer> {
   if (request.headers['content-type'] !== 'application/octet-stream') {
     return sentenceAnswer(415, say('page.file-type'));
   }
@@ -180,11 +180,11 @@ async function upload({ program, shell }: Served, request: IncomingMessage): Pro
   return resultAnswer(200, { ok: true, value: { upload: shell.accept(path) } });
 }
 
-function tooLarge(limit: number): Answer {
+function tooLarge(limit: number): ShellAnswer {
   return leaving(resultAnswer(413, refused('too-large', SENTENCES['too-large'](limit / 1024 / 1024))));
 }
 
-function send(response: ServerResponse, answered: Answer | FileAnswer): void {
+function send(response: ServerResponse, answered: ShellAnswer | FileAnswer): void {
   if ('path' in answered) {
     sendFile(response, answered);
     return;

@@ -22,7 +22,7 @@ export function schemaAt(schema: z.ZodType, path: readonly PropertyKey[]): z.Zod
 }
 
 /** The limits and the unit that a number schema carries. */
-export function boundsOf(schema: z.ZodType | null): FieldBounds {
+export function boundsOfSchema(schema: z.ZodType | null): FieldBounds {
   if (!schema) return { min: null, max: null, unit: null };
   const limit = (kind: string) => {
     const rule = rulesOf(schema).find(({ check }) => check === kind);

@@ -3,7 +3,7 @@ import type { Message } from '../../core/document/message.ts';
 import type { Problem } from '../contract/result.ts';
 import type { MessageKey } from '../language/messages.ts';
 import { say, sayMessage, words } from '../shell/say.ts';
-import { boundsOf, fieldFormat, namesIn, schemaAt } from './field-bounds.ts';
+import { boundsOfSchema, fieldFormat, namesIn, schemaAt } from './field-bounds.ts';
 
 type Issue = z.core.$ZodIssue;
 
@@ -120,14 +120,14 @@ function unknownNames(names: readonly string[], known: readonly string[]): strin
 
 /** A kind with the limits of its schema: "a number from 0.5 to 2 m". */
 function inRange(what: string, schema: z.ZodType | null): string {
-  const { min, max } = boundsOf(schema);
+  const { min, max } = boundsOfSchema(schema);
   if (min !== null && max !== null) return say('input.between', { what, min, max: withUnit(max, schema) });
   if (min !== null) return say('input.at-least', { what, min: withUnit(min, schema) });
   return max === null ? what : say('input.at-most', { what, max: withUnit(max, schema) });
 }
 
 function withUnit(limit: number, schema: z.ZodType | null): string {
-  const { unit } = boundsOf(schema);
+  const { unit } = boundsOfSchema(schema);
   if (unit === 'deg') return `${limit}°`;
   return unit ? `${limit} ${unit}` : String(limit);
 }

@@ -1,7 +1,7 @@
 import { randomUUID } from 'node:crypto';
 import { rmSync } from 'node:fs';
 import { join } from 'node:path';
-import type { JobName, Jobs } from '../background/job.ts';
+import type { BackgroundJobName, Jobs } from '../background/job.ts';
 import type { CallOutput, ParsedInput } from '../contract/contract.ts';
 import type { CallResult } from '../contract/result.ts';
 import { carryOver, type RowKey, takeAside } from '../store/aside.ts';
@@ -270,7 +270,9 @@ function athleteName(store: Program['store'], id: string): string | null {
 }
 
 /** Jobs that write the store itself. */
-type LentJob = { [N in JobName]: Jobs[N]['output'] extends { needsBackup: boolean } ? N : never }[JobName];
+type LentJob = {
+  [N in BackgroundJobName]: Jobs[N]['output'] extends { needsBackup: boolean } ? N : never;
+}[BackgroundJobName];
 
 /** Lets a worker write the store, once it has loaded what it needs. Edits wait meanwhile; what only reads goes on. */
 function inLentStore<N extends LentJob>(

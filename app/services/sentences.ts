@@ -1,15 +1,15 @@
 import type { CallError } from '../contract/result.ts';
 import type { MessageKey } from '../language/messages.ts';
-import type { Values } from '../language/translator.ts';
+import type { SayValues } from '../language/translator.ts';
 import { say, words } from '../shell/say.ts';
 import type { StoreRefusal } from '../store/open-store.ts';
 
 /** A problem after which everything is as it was before. */
-const unchanged = (key: MessageKey, values?: Values): string =>
+const unchanged = (key: MessageKey, values?: SayValues): string =>
   words().sentences([say(key, values), say('problem.unchanged')]);
 
 /** A problem that loses nothing of what was saved. */
-const kept = (key: MessageKey, values?: Values): string =>
+const kept = (key: MessageKey, values?: SayValues): string =>
   words().sentences([say(key, values), say('problem.kept')]);
 
 /**

@@ -1,4 +1,4 @@
-import { type JobName, type Jobs, WorkCancelled } from '../background/job.ts';
+import { type BackgroundJobName, type Jobs, WorkCancelled } from '../background/job.ts';
 import { startJob } from '../background/run-job.ts';
 
 /** What a long piece of work is. */
@@ -30,14 +30,14 @@ export interface Workbench {
    */
   run<T>(work: { what: WorkKind; of: number; mustEnd?: boolean }, steps: Iterator<unknown, T>): Promise<T>;
   /** Runs a job in a worker, whose progress is then the progress here. With `hold` the job runs within that, which it does not hold up by loading. */
-  inWorker<N extends JobName>(
+  inWorker<N extends BackgroundJobName>(
     what: WorkKind,
     { name, input, hold }: WorkerJob<N>,
   ): Promise<Jobs[N]['output']>;
 }
 
 /** A job, and what is to be held while it runs. */
-interface WorkerJob<N extends JobName> {
+interface WorkerJob<N extends BackgroundJobName> {
   readonly name: N;
   readonly input: Jobs[N]['input'];
   readonly hold?: (run: () => Promise<Jobs[N]['output']>) => Promise<Jobs[N]['output']>;

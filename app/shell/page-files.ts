@@ -2,7 +2,7 @@ import { readdirSync } from 'node:fs';
 import { extname, join, sep } from 'node:path';
 
 /** A file of the built page. */
-export interface PageFile {
+export interface BuiltFile {
   readonly path: string;
   readonly mime: string;
 }
@@ -27,8 +27,8 @@ const MIME: Readonly<Record<string, string>> = {
  * The files that a page may ask for, by their path as it stands in an address (`/assets/x.js`). Only what is listed
  * here is ever read, so no spelling of a path can lead out of the folder.
  */
-export function listPageFiles(folder: string): ReadonlyMap<string, PageFile> {
-  const files = new Map<string, PageFile>();
+export function listPageFiles(folder: string): ReadonlyMap<string, BuiltFile> {
+  const files = new Map<string, BuiltFile>();
   for (const entry of readdirSync(folder, { recursive: true, withFileTypes: true })) {
     const mime = MIME[extname(entry.name)];
     if (!entry.isFile() || !mime) continue;

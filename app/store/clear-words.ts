@@ -1,5 +1,5 @@
 import type Database from 'better-sqlite3';
-import { documentWords, type Listed } from './document-words.ts';
+import { documentWords, type ListedDocument } from './document-words.ts';
 import { type NamesMeant, nameCleaner } from './erase-from-fit.ts';
 import { fullNames, type Person } from './person.ts';
 import type { RecordRef } from './record-versions.ts';
@@ -144,7 +144,7 @@ function write(db: Database.Database, { table, key, column }: Column, row: Row):
 /** The words by which a row is found, as they now stand in it. */
 function renewSearch(db: Database.Database, table: string, { key, text }: Row): void {
   if (table === 'athletes' || table === 'boats' || table === 'paddles') {
-    const document = json(text) as Listed;
+    const document = json(text) as ListedDocument;
     db.prepare(`UPDATE ${table} SET name = ?, search = ? WHERE id = ?`).run(
       document.name,
       documentWords(document),

@@ -3,7 +3,7 @@ import type { StockPaddleDocument } from '../../core/document/stock-paddle-schem
 import { searchText } from './search-text.ts';
 
 /** Anything of the three lists that fits are made from. */
-export type Listed = { readonly name: string } & Partial<
+export type ListedDocument = { readonly name: string } & Partial<
   Pick<Athlete, 'limits' | 'bands'> & Pick<StockPaddleDocument, 'note'>
 >;
 
@@ -11,7 +11,7 @@ export type Listed = { readonly name: string } & Partial<
  * What a listed thing is found and sorted by: its name, then the free words in it. Who gave a consent is no such word: a
  * guardian is not looked up.
  */
-export function documentWords({ name, limits = [], bands = [], note = '' }: Listed): string {
+export function documentWords({ name, limits = [], bands = [], note = '' }: ListedDocument): string {
   const reasons = [...limits, ...bands].map(({ reason }) => reason);
   return searchText(...[name, ...reasons, note].filter(Boolean));
 }

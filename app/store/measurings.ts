@@ -1,7 +1,7 @@
 import type { Athlete } from '../../core/document/athlete-schema.ts';
 import { type Measuring, measuringOf, measuringSchema } from '../../core/document/measuring-schema.ts';
 import { entryIdsOf } from './join-people.ts';
-import { putBack, type RowPlace, readStored } from './quarantine.ts';
+import { putBack, type RowAddress, readStored } from './quarantine.ts';
 import { now, type Store } from './store.ts';
 import { tracked } from './track.ts';
 
@@ -10,7 +10,7 @@ interface Row {
   readonly text: string;
 }
 
-function placeOf(athleteId: string, takenOn: string): RowPlace {
+function placeOf(athleteId: string, takenOn: string): RowAddress {
   return { table: 'measurings', rowId: `${athleteId} ${takenOn}` };
 }
 

@@ -6,7 +6,7 @@ import { bringPutAwayBack, dropPutAway, readJournal } from './journal-file.ts';
 import { keepManifest } from './keep-manifest.ts';
 import { type Manifest, readManifest } from './manifest.ts';
 import { closeStore, isChecked, openStore, STORE_FILE, type StoreRefusal } from './open-store.ts';
-import { type DamageCause, type Known, type Rebuilding, rebuildStore } from './rebuild.ts';
+import { type DamageCause, type Rebuilding, rebuildStore, type StoreFacts } from './rebuild.ts';
 import { positionOf } from './safeguard.ts';
 import type { Store } from './store.ts';
 
@@ -90,7 +90,7 @@ function openWith(folder: string, beside: Beside, clock: () => number): SafeOpen
 }
 
 interface Beside {
-  readonly known: Known;
+  readonly known: StoreFacts;
   readonly manifest: Manifest | 'damaged' | null;
   readonly journalState: 'sound' | 'damaged' | 'none';
   /** Whether a store belongs here. */

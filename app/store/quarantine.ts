@@ -4,7 +4,7 @@ import { prepared } from './prepared.ts';
 import { now, type Store } from './store.ts';
 
 /** Where a row lies. */
-export interface RowPlace {
+export interface RowAddress {
   readonly table:
     | 'athletes'
     | 'boats'
@@ -24,7 +24,7 @@ export interface RowPlace {
  */
 export function readStored<S extends z.ZodType>(
   store: Store,
-  place: RowPlace,
+  place: RowAddress,
   stored: { readonly text: string; readonly schema: S },
 ): z.output<S> | null {
   const parsed = stored.schema.safeParse(parseJson(stored.text));
@@ -47,7 +47,7 @@ function parseJson(text: string): unknown {
 }
 
 /** Lists a row as unreadable, unless it is listed already or the store cannot be written just now: a worker may have it. */
-function quarantineRow(store: Store, place: RowPlace, found: { problem: string; raw: string }): void {
+function quarantineRow(store: Store, place: RowAddress, found: { problem: string; raw: string }): void {
   if (store.safeguard.isLent()) return;
   try {
     store.db
@@ -62,13 +62,13 @@ function quarantineRow(store: Store, place: RowPlace, found: { problem: string; 
 }
 
 /** Takes a row off the list, once it has been written afresh. */
-export function putBack(store: Store, place: RowPlace): void {
+export function putBack(store: Store, place: RowAddress): void {
   const remove = prepared(store.db, 'DELETE FROM quarantine WHERE table_name = ? AND row_id = ?');
   remove.run(place.table, place.rowId);
 }
 
 /** Whether a row is on the list. */
-export function isQuarantined(store: Store, place: RowPlace): boolean {
+export function isQuarantined(store: Store, place: RowAddress): boolean {
   const listed = prepared(store.db, 'SELECT 1 FROM quarantine WHERE table_name = ? AND row_id = ?');
   return listed.get(place.table, place.rowId) !== undefined;
 }

@@ -14,7 +14,7 @@ import { renewIdentity } from './store-identity.ts';
 export type DamageCause = 'missing' | 'empty' | 'damaged' | 'foreign' | 'swapped' | 'older';
 
 /** What is known beside a store of what belongs in it. */
-export interface Known {
+export interface StoreFacts {
   /** Whose store it is; null if neither journal nor manifest reads. */
   readonly line: string | null;
   /** How far it had come at least. */
@@ -41,7 +41,7 @@ export interface Rebuilding extends Recovery {
  */
 export function rebuildStore(
   folder: string,
-  { cause, known, clock }: { cause: DamageCause; known: Known; clock: () => number },
+  { cause, known, clock }: { cause: DamageCause; known: StoreFacts; clock: () => number },
 ): Rebuilt {
   const { journal } = known;
   const copies = goodCopies(folder).filter(

@@ -5,7 +5,7 @@ import { boatSchema } from '../../core/document/boat-schema.ts';
 import { stockPaddleSchema } from '../../core/document/stock-paddle-schema.ts';
 import type { Listing } from '../contract/contract.ts';
 import type { AthleteRecord, BoatRecord, PaddleRecord } from '../contract/records.ts';
-import { documentWords, type Listed } from './document-words.ts';
+import { documentWords, type ListedDocument } from './document-words.ts';
 import { LISTED_ENTRIES } from './join-people.ts';
 import { recordBody } from './measurings.ts';
 import { putBack, readStored } from './quarantine.ts';
@@ -95,7 +95,7 @@ function roster<D extends { id?: string; name: string }, R>(shape: RosterShape<D
 function writeDocument(
   store: Store,
   { table, column }: Pick<RosterShape<never, unknown>, 'table' | 'column'>,
-  document: Listed & { id: string },
+  document: ListedDocument & { id: string },
 ): void {
   const at = now(store);
   store.db

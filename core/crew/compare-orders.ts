@@ -1,7 +1,7 @@
 import type { Fit } from '../document/fit-schema.ts';
 import type { Evaluator } from '../evaluation/evaluator.ts';
 import type { Report } from '../evaluation/report.ts';
-import { type Cost, costOf, towedFit, usualSpeed } from '../under-way/under-way-of-fit.ts';
+import { type Cost, costOfChange, towedFit, usualSpeed } from '../under-way/under-way-of-fit.ts';
 import { LEVEL_TARGET, type LevelTarget } from './level-crew.ts';
 import { reseat } from './swap-seats.ts';
 
@@ -95,5 +95,5 @@ function waterCost(fit: Fit, report: Report, { towed }: Present): Cost | null {
   if (!towed || !changed) return null;
   const speed = usualSpeed(fit.seats.length);
   const at = towed(speed);
-  return costOf({ of: 'other', at, changed, speed, watts: at.total * speed });
+  return costOfChange({ of: 'other', at, changed, speed, watts: at.total * speed });
 }

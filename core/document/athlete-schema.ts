@@ -24,7 +24,7 @@ export const TAPE_MEASURES = [
 ] as const;
 
 /** One tape reading: metres, its standard deviation if it was repeated, and the day it was taken. */
-export const tapeReading = z.strictObject({
+export const tapeReadingSchema = z.strictObject({
   valueM: metres(0.02, 3),
   sdM: metres(0.0005, 0.1).optional(),
   takenOn: isoDate.optional(),
@@ -68,7 +68,7 @@ export const athleteSchema = z.strictObject({
   measuredOn: isoDate.optional(),
   /** The bent knee across its knuckles, by callipers: the recess of a pad is drawn for it. */
   kneeBreadthM: metres(0.05, 0.18).optional(),
-  tape: z.partialRecord(z.enum(TAPE_MEASURES), tapeReading).default({}),
+  tape: z.partialRecord(z.enum(TAPE_MEASURES), tapeReadingSchema).default({}),
   limits: z.array(jointLimit).max(16).default([]),
   /** Bands of this athlete's own, taken into every new fit; angles in degrees, all else in SI. */
   bands: z.array(bandOverride).max(64).optional(),

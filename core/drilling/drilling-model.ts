@@ -61,7 +61,7 @@ export function drillingModel(wishes: readonly DrillingWish[], rules: DrillingRu
   const drilled = holes.length;
   const known = new Map<string, number>();
   const holeAt = (at: PlanPoint): number | null => {
-    const there = holes.slice(0, drilled).findIndex((hole) => apart(hole, at) <= SAME_M);
+    const there = holes.slice(0, drilled).findIndex((hole) => chebyshevDistance(hole, at) <= SAME_M);
     if (there >= 0) return there;
     if (!mayBeDrilled(at, rules)) return null;
     const key = `${Math.round(at.x * 1e4)} ${Math.round(at.y * 1e4)}`;
@@ -105,7 +105,7 @@ function onRails(
 }
 
 /** Distance in the rule's own measure: the greater of along and across, so that it is never more than the true one. */
-export function apart(a: PlanPoint, b: PlanPoint): number {
+export function chebyshevDistance(a: PlanPoint, b: PlanPoint): number {
   return Math.max(Math.abs(a.x - b.x), Math.abs(a.y - b.y));
 }
 
@@ -153,7 +153,7 @@ function gridPlaces(at: number, reach: number, step: number): number[] {
 function mayBeDrilled(at: PlanPoint, { board, edgeM, apartM, known }: DrillingRules): boolean {
   if (insideBoard(board, at) < edgeM - 1e-9) return false;
   const there = known.filter(({ state }) => state !== 'planned');
-  return there.every(({ xM, yM }) => apart(at, { x: xM, y: yM }) >= apartM - 1e-9);
+  return there.every(({ xM, yM }) => chebyshevDistance(at, { x: xM, y: yM }) >= apartM - 1e-9);
 }
 
 /**
@@ -167,7 +167,7 @@ function clearOfOneAnother(
   return used.every((a, k) =>
     used.slice(k + 1).every((b) => {
       const [one, other] = [holes[a]!, holes[b]!];
-      return a !== b && ((one.drilled && other.drilled) || apart(one, other) >= apartM - 1e-9);
+      return a !== b && ((one.drilled && other.drilled) || chebyshevDistance(one, other) >= apartM - 1e-9);
     }),
   );
 }

@@ -1,4 +1,4 @@
-import { apart, type DrillingModel, type PlanHole, type Standing } from './drilling-model.ts';
+import { chebyshevDistance, type DrillingModel, type PlanHole, type Standing } from './drilling-model.ts';
 
 /** A plan: for each wish how its fitting stands (null where it finds no place), and what is drilled for it. */
 export interface DrillingPlan {
@@ -69,7 +69,7 @@ export function tooNear(model: DrillingModel, chosen: readonly (number | null)[]
   return ids.flatMap((a, k) =>
     ids
       .slice(k + 1)
-      .filter((b) => apart(model.holes[a]!, model.holes[b]!) < apartM - 1e-9)
+      .filter((b) => chebyshevDistance(model.holes[a]!, model.holes[b]!) < apartM - 1e-9)
       .flatMap((b) => crowdsOf(model, a, b)),
   );
 }

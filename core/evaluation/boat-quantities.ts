@@ -5,7 +5,7 @@ import type { Quantity } from './finding.ts';
 import { QUANTITIES, type QuantityId } from './quantities.ts';
 
 /** Values of the boat by the quantity's id; left out or null where there is none. SI. */
-export type BoatValues = Partial<Record<QuantityId, number | null>>;
+export type BoatQuantityValues = Partial<Record<QuantityId, number | null>>;
 
 /** How a boat lies with its crew ready, and its trim at the catch, metres bow over stern; null where it does not float then. */
 export interface LyingBoat {
@@ -21,7 +21,7 @@ export function boatQuantities(
   afloat: LyingBoat,
   balance: Omit<BalanceDemand, 'equilibriumHeel'> | null,
 ): Quantity[] {
-  const values: BoatValues = {
+  const values: BoatQuantityValues = {
     boatLength: state.hull.length,
     boatMass: state.boat.massKg,
     boardInsideHull: state.boardRoom.least,
@@ -36,8 +36,8 @@ export function boatQuantities(
 export function afloatValues(
   { ready, trimCatch }: LyingBoat,
   balance: Omit<BalanceDemand, 'equilibriumHeel'> | null,
-): BoatValues {
-  const values: BoatValues = { trimCatch };
+): BoatQuantityValues {
+  const values: BoatQuantityValues = { trimCatch };
   if (ready.kind === 'afloat') {
     values.trimRest = ready.bowOverStern;
     values.trimAngle = ready.trim;

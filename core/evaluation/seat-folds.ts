@@ -2,7 +2,7 @@ import { cornerAngle } from '../posture/angles.ts';
 import { lengthsOf } from '../posture/contacts.ts';
 import { chainCosine, excessOf, firstAngle, legChains } from '../posture/reach.ts';
 import { kneeContactArea } from '../support/knee-contact.ts';
-import { CONTACTS, type Contact, contactsOf, type DriveLoads, type Support } from '../support/support.ts';
+import { CONTACTS, type Contact, contactPoints, type DriveLoads, type Support } from '../support/support.ts';
 import { loadsOf } from '../support/support-loads.ts';
 import { edgeDistance, nearestEdges, type PolygonEdge } from '../support/support-polygon.ts';
 import { heldShares, sharesOf, supportTriangle } from '../support/support-triangle.ts';
@@ -21,7 +21,7 @@ export function postureSmooth(
 ): Record<string, number> {
   const { rear, front } = legChains(ready, lengthsOf(body));
   const { kneelingHip, kneelingKnee, rearBall } = ready.points;
-  const shares = sharesOf(supportTriangle(contactsOf(ready)), ready.centreOfMass);
+  const shares = sharesOf(supportTriangle(contactPoints(ready)), ready.centreOfMass);
   const smooth: Record<string, number> = {
     rearExcess: excessOf(rear),
     frontExcess: excessOf(front),

@@ -7,7 +7,7 @@ import { termDistances } from '../posture/objective.ts';
 import { strayRoots } from '../posture/own-neutral.ts';
 import type { PostureResponse } from '../posture/posture-response.ts';
 import { postureResponse } from '../posture/posture-response.ts';
-import { stanceAt, unknownsOf } from '../posture/solve-stance.ts';
+import { solvedUnknowns, stanceAt } from '../posture/solve-stance.ts';
 import type { Stance } from '../posture/stance.ts';
 import { STANCE_UNKNOWNS } from '../posture/stance.ts';
 import type { StanceProblem } from '../posture/stance-problem.ts';
@@ -130,7 +130,7 @@ function usualVariances(work: Work): ReadonlyMap<string, number> {
 /** A phase as solved, with its response. */
 function answerOf({ body, seat, stances }: SeatState, phase: 'ready' | 'catch'): PhaseAnswer {
   const problem = stanceProblem(body, seat, { phase });
-  const q = unknownsOf(stances[phase]);
+  const q = solvedUnknowns(stances[phase]);
   const distances = termDistances(problem, q);
   return { problem, q, distances, response: postureResponse(problem, q, FREE[phase]) };
 }

@@ -2,7 +2,7 @@ import type { StatedSex } from '../body/sex.ts';
 import { along, cross, dot, norm, plus, scale, subtract, type Vec3 } from '../frame/vec3.ts';
 import type { Oval } from '../graphics/oval.ts';
 import type { FigurePoint } from '../posture/stance.ts';
-import type { Form, Section } from './form.ts';
+import type { BodyForm, Section } from './form.ts';
 
 /** What of a body the figure is drawn by. Metres. */
 export interface FigureBody {
@@ -19,7 +19,7 @@ export interface Posed {
   readonly points: Readonly<Record<FigurePoint, Vec3>>;
   readonly body: FigureBody;
   /** Sections of trunk and limbs, per metre of stature. */
-  readonly form: Form;
+  readonly form: BodyForm;
   /** How many sections are faired in between two that the form gives. */
   readonly between: number;
   /** Hands that hold nothing are open. */

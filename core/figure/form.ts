@@ -72,7 +72,7 @@ const BREADTHS: Readonly<Record<'female' | 'male', Breadths>> = {
 export type Section = readonly [at: number, breadth: number, depth: number, ahead: number];
 
 /** The sections of a body from joint to joint, shares of stature, and sizes of what is no limb. */
-export interface Form {
+export interface BodyForm {
   /** From the seat up to the shoulders. */
   readonly trunk: readonly Section[];
   /** From hip to knee. */
@@ -99,7 +99,7 @@ export interface Form {
  * The form of a body of a stated sex; where it is not stated, half way between both. So many fair sections are put between
  * each two of the tables; made once.
  */
-export function formOf(sex: StatedSex, between: number): Form {
+export function formOf(sex: StatedSex, between: number): BodyForm {
   const key = `${sex} ${between}`;
   const known = forms.get(key);
   if (known) return known;
@@ -114,10 +114,10 @@ export function formOf(sex: StatedSex, between: number): Form {
 }
 
 /** Forms already made: there are only as many as sexes and finenesses. */
-const forms = new Map<string, Form>();
+const forms = new Map<string, BodyForm>();
 
 /** The form with sections faired in between, so that outlines bend instead of breaking. */
-function fairForm(form: Form, between: number): Form {
+function fairForm(form: BodyForm, between: number): BodyForm {
   const fair = (sections: readonly Section[]) => fairRows<Section>(sections, between);
   return {
     ...form,
@@ -130,7 +130,7 @@ function fairForm(form: Form, between: number): Form {
 }
 
 /** Sections as multiples of the breadths; how they run between is drawn, not measured. */
-function formFrom(b: Breadths): Form {
+function formFrom(b: Breadths): BodyForm {
   return {
     ...armSections(b.armRadius),
     ...legSections(b),
@@ -165,7 +165,7 @@ function trunkSections(b: Breadths): Section[] {
 /**
  * Sections of thigh and shank: place along the bone from 0 to 1, half breadth, half depth, and offset to the front.
  */
-function legSections(b: Breadths): Pick<Form, 'thigh' | 'shank'> {
+function legSections(b: Breadths): Pick<BodyForm, 'thigh' | 'shank'> {
   const thigh = b.thighDepth / 2;
   const knee = b.kneeDepth / 2;
   const calf = b.calfGirth / (2 * Math.PI);
@@ -190,7 +190,7 @@ function legSections(b: Breadths): Pick<Form, 'thigh' | 'shank'> {
 }
 
 /** The same for the arm, from one radius. */
-function armSections(r: number): Pick<Form, 'upperArm' | 'forearm'> {
+function armSections(r: number): Pick<BodyForm, 'upperArm' | 'forearm'> {
   return {
     upperArm: [
       [0, r * 0.98, r * 1.02, 0],

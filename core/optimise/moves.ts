@@ -64,7 +64,7 @@ export function pointAt(search: Search, x: readonly number[], near?: Point): Poi
 }
 
 /** Slopes at a point by forward differences over `probe` units of moves: one evaluation for each coordinate. */
-export function slopesAt({ evaluator, held, places }: Search, here: Point, probe: number): Slopes {
+export function judgedSlopes({ evaluator, held, places }: Search, here: Point, probe: number): Slopes {
   const columns = places.map((place, i) => {
     const { moveUnit } = COORDINATES[place.coordinate];
     const by = here.x[i]! > 0 ? -probe : probe;

@@ -58,7 +58,7 @@ const NOT_YET_SERIOUS = 0.8;
 const SERIOUS_WEIGHT = 8;
 
 /** Edges that a proposal wants a value within (null is open), and how much one unit of violation outside them counts. */
-export interface Edges {
+export interface AimEdges {
   /** Least value that is wanted. */
   readonly low: number | null;
   /** Greatest value that is wanted. */
@@ -75,7 +75,7 @@ export interface Aim {
   /** What one unit of violation is, in the value's unit. */
   readonly unit: number;
   /** Inside the band by the value's doubt, as far as the band has room; and where the finding would turn serious. */
-  readonly edges: readonly [aimed: Edges, serious: Edges];
+  readonly edges: readonly [aimed: AimEdges, serious: AimEdges];
 }
 
 /** The aims of a finding. */
@@ -110,7 +110,7 @@ function highest({ max, stopMax }: Band, outside: number): number | null {
 }
 
 /** How far a value is outside edges, in units of violation times their weight; zero within. */
-function outsideOf({ low, high, weight }: Edges, value: number, unit: number): number {
+function outsideOf({ low, high, weight }: AimEdges, value: number, unit: number): number {
   const under = low === null ? 0 : low - value;
   const over = high === null ? 0 : value - high;
   return (weight * Math.max(0, under, over)) / unit;

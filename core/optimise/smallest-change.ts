@@ -1,7 +1,16 @@
 import { costPast, type Edges } from './edges.ts';
 import { leastMoves } from './least-moves.ts';
 import { type Box, boxAround, conditionsAt, type Linear, meritOf } from './linear-model.ts';
-import { boxOf, carriedSlopes, type Point, PROBE, pointAt, type Search, sizeOf, slopesAt } from './moves.ts';
+import {
+  boxOf,
+  carriedSlopes,
+  judgedSlopes,
+  type Point,
+  PROBE,
+  pointAt,
+  type Search,
+  sizeOf,
+} from './moves.ts';
 import { settledOnGrid } from './on-grid.ts';
 
 /** Linear programs solved for one smallest change at most; 3 to 6 are usual. */
@@ -32,7 +41,7 @@ export function beginning(search: Search): Linear {
     search,
     search.places.map(() => 0),
   );
-  return { here, slopes: slopesAt(search, here, PROBE.coarse) };
+  return { here, slopes: judgedSlopes(search, here, PROBE.coarse) };
 }
 
 /**
@@ -56,7 +65,7 @@ export function smallestChange(
     const step = longest(x, here.x);
     if (step < LEAST_STEP || reach < LEAST_STEP) {
       if (left === 0 || longest(here.x, measuredAt) < FAR) break;
-      slopes = slopesAt(search, here, PROBE.fine);
+      slopes = judgedSlopes(search, here, PROBE.fine);
       left--;
       measuredAt = here.x;
       reach = LONGEST_STEP / 2;
@@ -114,7 +123,7 @@ export function smallestOfWays(search: Search, edges: readonly Edges[], from: Li
   }));
   const most = TOO_DEAR * Math.max(foretold(search, edges, { from }), meritOf(edges, best.here));
   const worth = ways.filter((way) => foretold(search, edges, way) <= most);
-  const fine = () => ({ here: from.here, slopes: slopesAt(search, from.here, PROBE.fine) });
+  const fine = () => ({ here: from.here, slopes: judgedSlopes(search, from.here, PROBE.fine) });
   if (sizeOf(best.here.x) > WORTH_MEASURING) worth.push({ from: fine(), measurings: 0 });
   for (const way of worth) {
     const other = smallestChange(search, edges, way);

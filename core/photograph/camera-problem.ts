@@ -1,10 +1,10 @@
 import type { Vec3 } from '../frame/vec3.ts';
 import { type Minimum, minimise } from '../posture/minimise.ts';
 import {
-  type Aim,
-  aimOf,
   CAMERA_UNKNOWNS,
   type Camera,
+  type CameraAim,
+  cameraAim,
   cornerSquare,
   type ImageSize,
   movedCamera,
@@ -106,11 +106,11 @@ function writePrior(
   { prior, image }: Pick<CameraProblem, 'prior' | 'image'>,
   into: Float64Array,
 ): void {
-  const aim = aimOf(camera);
+  const aim = cameraAim(camera);
   const longer = Math.max(image.width, image.height);
   const off = (expected: Expected | undefined, value: number) =>
     expected ? (value - expected.at) / expected.sd : 0;
-  const offAngle = (name: keyof Aim) =>
+  const offAngle = (name: keyof CameraAim) =>
     prior[name] ? wrapped(aim[name] - prior[name].at) / prior[name].sd : 0;
   into[0] = off(prior.logFocal, Math.log(camera.focalPx / longer));
   into[1] = off(prior.corner, camera.radial * cornerSquare(image, camera.focalPx));
@@ -123,7 +123,7 @@ function writePrior(
 const wrapped = (angle: number) => Math.atan2(Math.sin(angle), Math.cos(angle));
 
 /** The camera that meets a problem best, from a start (Levenberg–Marquardt). */
-export function fitCamera(problem: CameraProblem, start: Camera, robust: boolean): CameraFit {
+export function leastSquaresCamera(problem: CameraProblem, start: Camera, robust: boolean): CameraFit {
   const residuals = cameraResiduals(problem, start, robust);
   const least: Minimum = minimise(byDifferences(residuals, termsOf(problem)), {
     start: CAMERA_UNKNOWNS.map(() => 0),

@@ -1,6 +1,6 @@
 import { dot, type Vec3 } from '../frame/vec3.ts';
 import { toRadians } from '../units/angle.ts';
-import { type Aim, axesOf, type Camera, depthOf, type ImageSize, projectPoint } from './camera.ts';
+import { axesOf, type Camera, type CameraAim, depthOf, type ImageSize, projectPoint } from './camera.ts';
 import type { CameraProblem, MarkedPoint } from './camera-problem.ts';
 
 /** Aims and focal lengths from which a camera is looked for, whatever way it was held. Degrees, and longer sides of the picture. */
@@ -35,7 +35,7 @@ export function cameraStarts({ points, image, prior }: CameraProblem): Camera[] 
 }
 
 /** Every way a camera may be held; or, where its azimuth is taken as known, held level and aimed so. */
-function gridOf(azimuth: number | undefined, pitch: number | undefined): Aim[] {
+function gridOf(azimuth: number | undefined, pitch: number | undefined): CameraAim[] {
   if (azimuth !== undefined) return [{ azimuth, pitch: pitch ?? 0, roll: 0 }];
   const rolls = pitch === undefined ? ROLLS : [0];
   return AZIMUTHS.flatMap((a) =>

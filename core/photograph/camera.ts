@@ -107,7 +107,7 @@ function rotated(vector: Vec3, turn: Vec3): Vec3 {
 }
 
 /** Which way a camera looks: `azimuth` of its axis from forward toward port, `pitch` of it above the level, `roll` clockwise. */
-export interface Aim {
+export interface CameraAim {
   /** 0 looks forward along the boat, a quarter turn to port. */
   readonly azimuth: number;
   /** Negative looks down. */
@@ -117,7 +117,7 @@ export interface Aim {
 }
 
 /** The axes of a camera that is aimed so, radians. Aimed to port without pitch and roll, its right is the boat's forward. */
-export function axesOf({ azimuth, pitch, roll }: Aim): Pick<Camera, 'right' | 'down' | 'forward'> {
+export function axesOf({ azimuth, pitch, roll }: CameraAim): Pick<Camera, 'right' | 'down' | 'forward'> {
   const forward = {
     x: Math.cos(azimuth) * Math.cos(pitch),
     y: Math.sin(azimuth) * Math.cos(pitch),
@@ -133,7 +133,7 @@ export function axesOf({ azimuth, pitch, roll }: Aim): Pick<Camera, 'right' | 'd
 }
 
 /** How a camera is aimed, radians: the inverse of `axesOf`. */
-export function aimOf({ right, down, forward }: Pick<Camera, 'right' | 'down' | 'forward'>): Aim {
+export function cameraAim({ right, down, forward }: Pick<Camera, 'right' | 'down' | 'forward'>): CameraAim {
   const azimuth = Math.atan2(forward.y, forward.x);
   const pitch = Math.asin(Math.max(-1, Math.min(1, forward.z)));
   return { azimuth, pitch, roll: Math.atan2(-right.z, -down.z) };

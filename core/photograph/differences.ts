@@ -16,12 +16,12 @@ export function byDifferences(residualsAt: Residuals, terms: number): LeastSquar
       at.q = q;
       residualsAt(q, into);
     },
-    slopesThere: (into) => slopesAt(residualsAt, at.q, { terms, into }),
+    slopesThere: (into) => differenceSlopes(residualsAt, at.q, { terms, into }),
   };
 }
 
 /** Slopes of `terms` values at `q`: unknown by unknown, `terms` numbers each. */
-export function slopesAt(
+export function differenceSlopes(
   valuesAt: Residuals,
   q: Float64Array,
   { terms, into = new Float64Array(q.length * terms) }: { terms: number; into?: Float64Array },
@@ -41,7 +41,7 @@ export function slopesAt(
 /** Covariance of the unknowns of a sum of squares in units of their spreads, (JᵀJ)⁻¹, row by row: Gauss–Newton. */
 export function covarianceAt(residualsAt: Residuals, q: Float64Array, terms: number): Float64Array {
   const n = q.length;
-  const slopes = slopesAt(residualsAt, q, { terms });
+  const slopes = differenceSlopes(residualsAt, q, { terms });
   const normal = new Float64Array(n * n);
   for (let i = 0; i < n; i++)
     for (let j = 0; j < n; j++)

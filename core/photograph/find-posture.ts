@@ -1,12 +1,12 @@
 import { type Minimum, minimise } from '../posture/minimise.ts';
 import { NEUTRAL } from '../posture/neutral-posture.ts';
 import { STANCE_UNKNOWNS } from '../posture/stance.ts';
-import { byDifferences, covarianceAt, slopesAt } from './differences.ts';
+import { byDifferences, covarianceAt, differenceSlopes } from './differences.ts';
 import { addedVariance, type DoubtedMark } from './hidden-bad-marks.ts';
 import {
-  type Place,
   type PlacedMark,
   type PostureProblem,
+  type ProblemPoint,
   type ReadyProblem,
   readyProblem,
 } from './posture-problem.ts';
@@ -25,7 +25,7 @@ const FARTHEST = 12;
 const LEAST_STEP = 1e-4;
 
 /** A place that was found, and what it costs. */
-interface Found extends Place {
+interface Found extends ProblemPoint {
   /** No unit: the less, the better the place. */
   readonly cost: number;
 }
@@ -34,7 +34,7 @@ interface Found extends Place {
  * The posture that meets a problem best without the marks that disagree with the rest. `left` are marks left out to begin with; one
  * of them that agrees with the others after all is taken back.
  */
-export function findPosture(problem: PostureProblem, left: readonly PlacedMark[] = []): Place {
+export function findPosture(problem: PostureProblem, left: readonly PlacedMark[] = []): ProblemPoint {
   const robust = readyProblem(problem, ROBUST_AT);
   const soft = leastFrom(robust, startOf(robust)).q;
   const most = Math.floor(problem.marks.length / BAD_SHARE);
@@ -109,12 +109,12 @@ function leastFrom({ residualsAt, terms }: ReadyProblem, start: Float64Array): M
 
 /** Standard deviations of `count` values that follow from the unknowns, to first order; `doubted` are marks that may be bad. */
 export function spreadsOf(
-  { ready, x, doubted = [] }: Place & { readonly doubted?: readonly DoubtedMark[] },
+  { ready, x, doubted = [] }: ProblemPoint & { readonly doubted?: readonly DoubtedMark[] },
   count: number,
   valuesAt: (x: Float64Array, into: Float64Array) => void,
 ): number[] {
   const covariance = covarianceAt(ready.residualsAt, x, ready.terms);
-  const slopes = slopesAt(valuesAt, x, { terms: count });
+  const slopes = differenceSlopes(valuesAt, x, { terms: count });
   const n = x.length;
   return Array.from({ length: count }, (_, v) => {
     let variance = addedVariance(doubted, (i) => slopes[i * count + v]!);

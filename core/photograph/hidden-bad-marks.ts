@@ -1,5 +1,5 @@
 import { type Both, type LeftOutMark, leftOutMarks } from './left-out-mark.ts';
-import { markSd, type Place } from './posture-problem.ts';
+import { markSd, type ProblemPoint } from './posture-problem.ts';
 
 /** One mark in so many is bad, as the chance before anything is known of it (estimate). */
 const BAD_IN = 10;
@@ -16,7 +16,7 @@ export interface DoubtedMark extends LeftOutMark {
  * The chance of each mark that counts to be bad after all: a mixture of good marks and of bad ones that lie anywhere about. A mark
  * that others foretell well is known to be good; one that nothing else checks keeps the chance that it had before.
  */
-export function doubtedMarks(place: Place): DoubtedMark[] {
+export function doubtedMarks(place: ProblemPoint): DoubtedMark[] {
   const { problem, camerasOf, figureOf } = place.ready;
   const cameras = camerasOf(place.x);
   const { points } = figureOf(place.x);

@@ -5,7 +5,7 @@ import { NEUTRAL_TERMS, type OwnNeutral } from '../document/neutral-schema.ts';
 import type { Seat } from '../document/seat-schema.ts';
 import { seatFrame } from '../evaluation/seat-state.ts';
 import { postureResponse } from '../posture/posture-response.ts';
-import { solveStance, unknownsOf } from '../posture/solve-stance.ts';
+import { solvedUnknowns, solveStance } from '../posture/solve-stance.ts';
 import { STANCE_UNKNOWNS, type StanceUnknown } from '../posture/stance.ts';
 import { stanceProblem } from '../posture/stance-problem.ts';
 import { toRadians } from '../units/angle.ts';
@@ -61,7 +61,7 @@ function learnFrom({ fit, seat: index, readings }: ConfirmedLook, belief: Belief
   if (!own?.athlete || names.length === 0) return false;
   const seat = everybodys(own);
   const body = bodyOfAthlete(own.athlete);
-  const q = unknownsOf(solveStance({ body, seat, frame: seatFrame(fit.boat, seat, index) }));
+  const q = solvedUnknowns(solveStance({ body, seat, frame: seatFrame(fit.boat, seat, index) }));
   const problem = stanceProblem(body, seat, { phase: 'ready' });
   const { toTargets, terms } = postureResponse(
     problem,

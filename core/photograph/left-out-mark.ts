@@ -1,5 +1,5 @@
-import { covarianceAt, slopesAt } from './differences.ts';
-import type { Place, PlacedMark } from './posture-problem.ts';
+import { covarianceAt, differenceSlopes } from './differences.ts';
+import type { PlacedMark, ProblemPoint } from './posture-problem.ts';
 
 /** Two numbers of a mark: across and down. */
 export type Both = readonly [number, number];
@@ -22,10 +22,10 @@ export interface LeftOutMark {
 const LEAST_FREE = 1e-6;
 
 /** Each mark that counts in a posture, left out in turn. H is the mark's own part of the hat matrix, r its residual. */
-export function leftOutMarks({ ready, x }: Place): LeftOutMark[] {
+export function leftOutMarks({ ready, x }: ProblemPoint): LeftOutMark[] {
   const { problem, residualsAt, terms } = ready;
   const covariance = covarianceAt(residualsAt, x, terms);
-  const slopes = slopesAt(residualsAt, x, { terms });
+  const slopes = differenceSlopes(residualsAt, x, { terms });
   const residuals = new Float64Array(terms);
   residualsAt(x, residuals);
   const n = x.length;

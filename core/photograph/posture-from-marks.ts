@@ -17,10 +17,10 @@ import { type Camera, depthOf, type Pixel, projectPoint } from './camera.ts';
 import { findPosture, spreadsOf } from './find-posture.ts';
 import { doubtedMarks } from './hidden-bad-marks.ts';
 import {
-  type Place,
   type PlacedMark,
   type PostureProblem,
   type PostureView,
+  type ProblemPoint,
   readyProblem,
   type SeenFigure,
 } from './posture-problem.ts';
@@ -141,7 +141,7 @@ function placedMarks(views: readonly PostureView[]): PlacedMark[] {
 }
 
 /** Lengths of the body as the marks have them, and their spreads, metres. */
-function lengthsAt({ ready, x }: Place): Record<BodyLength, { value: number; sd: number }> {
+function lengthsAt({ ready, x }: ProblemPoint): Record<BodyLength, { value: number; sd: number }> {
   const values = ready.lengthsOf(x);
   const sds = spreadsOf({ ready, x }, BODY_LENGTHS.length, (at, into) => into.set(ready.lengthsOf(at)));
   return recordOf(BODY_LENGTHS, (_, i) => ({ value: values[i]!, sd: sds[i]! }));
@@ -162,7 +162,7 @@ function writeRead({ angles, topHandOver, shoulderTurn }: SeenFigure, into: Floa
  */
 function described(
   problem: PostureProblem,
-  found: Place,
+  found: ProblemPoint,
   contradictions: readonly Contradiction[],
 ): SeenPosture {
   const { ready, x } = found;

@@ -4,7 +4,7 @@ import type { Seat } from '../document/seat-schema.ts';
 import { type SeatFrame, toBoatFrame } from '../frame/mirror.ts';
 import type { BoatPoint } from '../frame/vec3.ts';
 import { paddlingSign } from '../posture/contacts.ts';
-import { type Figure, figureAt } from '../posture/figure.ts';
+import { figureAt, type SolverFigure } from '../posture/figure.ts';
 import { figureAngles, figurePoints } from '../posture/figure-points.ts';
 import { stanceObjective } from '../posture/objective.ts';
 import { FIGURE_POINTS, type FigurePoint, STANCE_UNKNOWNS, type StanceAngle } from '../posture/stance.ts';
@@ -58,7 +58,7 @@ export interface SeenFigure {
   /** The stance of the body with these lengths. */
   readonly stance: StanceProblem;
   /** The same as the solver has it. */
-  readonly figure: Figure;
+  readonly figure: SolverFigure;
   /** Metres. */
   readonly points: Readonly<Record<FigurePoint, BoatPoint>>;
   /** Radians. */
@@ -100,7 +100,7 @@ export interface ReadyProblem {
 }
 
 /** A problem and a place of its unknowns. */
-export interface Place {
+export interface ProblemPoint {
   /** The problem. */
   readonly ready: ReadyProblem;
   /** Its unknowns, in the problem's own order. */

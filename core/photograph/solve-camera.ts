@@ -5,7 +5,7 @@ import {
   type CameraFit,
   type CameraPrior,
   type CameraProblem,
-  fitCamera,
+  leastSquaresCamera,
   type MarkedPoint,
   withCovariance,
 } from './camera-problem.ts';
@@ -178,7 +178,7 @@ function squareTo(points: readonly MarkedPoint[]): number {
 function bestFit(problem: CameraProblem, starts: readonly Camera[], robust: boolean): CameraFit | null {
   let best: CameraFit | null = null;
   for (const start of starts) {
-    const fit = fitCamera(problem, start, robust);
+    const fit = leastSquaresCamera(problem, start, robust);
     if (problem.points.some(({ world }) => depthOf(fit.camera, world) <= 0)) continue;
     if (!best || fit.cost < best.cost) best = fit;
   }
@@ -193,7 +193,7 @@ function withoutBad(problem: CameraProblem): { fit: CameraFit | null; left: numb
   const robust = bestFit(problem, cameraStarts(problem), true);
   const left: number[] = [];
   if (!robust) return { fit: null, left };
-  let fit = fitCamera(problem, robust.camera, false);
+  let fit = leastSquaresCamera(problem, robust.camera, false);
   const most = problem.points.length < 4 ? 0 : Math.max(1, Math.floor(problem.points.length / BAD_SHARE));
   while (left.length < most && fit.cost > BAD_POINT) {
     const starts = [fit.camera, robust.camera];

@@ -1,7 +1,7 @@
 import { dot, scale, type Vec3 } from '../frame/vec3.ts';
 import type { Radians } from '../units/angle.ts';
 import { CAMERA_UNKNOWNS, type Camera, movedCamera, type Pixel } from './camera.ts';
-import { slopesAt } from './differences.ts';
+import { differenceSlopes } from './differences.ts';
 import { MARK_SD_PX } from './solve-camera.ts';
 
 /** Where the water meets both ends of the boat: told in a picture, and no ruler, for nobody knows them before. */
@@ -49,7 +49,7 @@ export function seenWaterline(
   };
   const here = read(new Float64Array(N + 6));
   if (!here) return null;
-  const slopes = slopesAt(
+  const slopes = differenceSlopes(
     (by, into) => {
       const { trim, draft } = read(by) ?? here;
       into.set([trim, draft]);

@@ -4,7 +4,7 @@ import { along, plus, type Vec3 } from '../frame/vec3.ts';
 import { addTimes, blank, copyTo, type MutableVec3, scaleTo } from '../frame/vec3-in-place.ts';
 import { armsSlopeTo, blankArmsSlope, type MutableArmsSlope } from './arms.ts';
 import type { Contacts } from './contacts.ts';
-import type { Figure } from './figure.ts';
+import type { SolverFigure } from './figure.ts';
 import type { FigureSlope } from './figure-slopes.ts';
 import type { FigurePoint } from './stance.ts';
 
@@ -126,7 +126,7 @@ export function centreWeights(masses: readonly Spanned[], contacts: Contacts): C
  * Centre of mass of body and paddle, paddler's frame, metres; `headNeck` is that length in metres. The same as the mean of the
  * segments' own centres to 1e-10 (tests/core/posture/figure-masses.test.ts).
  */
-export function centreOf(figure: Figure, weighing: Weighing): Vec3 {
+export function centreOf(figure: SolverFigure, weighing: Weighing): Vec3 {
   return centreTo(blank(), figure, weighing);
 }
 
@@ -140,7 +140,7 @@ export interface Weighing {
 /** The same, written over an earlier one. */
 export function centreTo(
   into: MutableVec3,
-  { kneelingHip, frontHip, midHip, midShoulder, trunk, leg, arms }: Figure,
+  { kneelingHip, frontHip, midHip, midShoulder, trunk, leg, arms }: SolverFigure,
   { weights: { held, of, upper }, headNeck }: Weighing,
 ): MutableVec3 {
   copyTo(into, held);
@@ -176,7 +176,7 @@ export function blankCentreSlope(): CentreSlope {
  */
 export function centreSlopeTo(
   { centre, arms: moved }: CentreSlope,
-  { figure: { arms }, slope }: { figure: Figure; slope: FigureSlope },
+  { figure: { arms }, slope }: { figure: SolverFigure; slope: FigureSlope },
   { weights: { of, upper }, headNeck }: Weighing,
 ): MutableVec3 {
   const { trunkUp } = slope;

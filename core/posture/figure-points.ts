@@ -1,6 +1,6 @@
 import { add, along, subtract, type Vec3 } from '../frame/vec3.ts';
 import { cornerAngle, hipAngle } from './angles.ts';
-import type { Figure } from './figure.ts';
+import type { SolverFigure } from './figure.ts';
 import type { FigurePoint, StanceAngle } from './stance.ts';
 import type { StanceProblem } from './stance-problem.ts';
 
@@ -13,7 +13,7 @@ const HEAD_SHARE = 0.64;
  * Every point that the figure is drawn through (`FIGURE_POINTS`), paddler's frame, metres. Called once, after the solve: the
  * search itself makes do with the joints that its terms need.
  */
-export function figurePoints({ contacts }: StanceProblem, figure: Figure): Record<FigurePoint, Vec3> {
+export function figurePoints({ contacts }: StanceProblem, figure: SolverFigure): Record<FigurePoint, Vec3> {
   const { midShoulder, headTop, arms } = figure;
   const { lowerShoulder, topShoulder, lower, top, hold } = arms;
   return {
@@ -50,7 +50,7 @@ export function figurePoints({ contacts }: StanceProblem, figure: Figure): Recor
  */
 export function figureAngles(
   { soleWay }: StanceProblem,
-  { figure, points: p, q }: { figure: Figure; points: Record<FigurePoint, Vec3>; q: Float64Array },
+  { figure, points: p, q }: { figure: SolverFigure; points: Record<FigurePoint, Vec3>; q: Float64Array },
 ): Record<StanceAngle, number> {
   const { across, trunk } = figure;
   const hip = (at: Vec3, knee: Vec3) => hipAngle({ up: trunk.up, across, thigh: subtract(knee, at) });

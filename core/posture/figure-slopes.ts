@@ -1,6 +1,6 @@
 import type { Vec3 } from '../frame/vec3.ts';
 import { blank, type MutableVec3, scaleTo } from '../frame/vec3-in-place.ts';
-import type { Figure, FigureParts } from './figure.ts';
+import type { FigureParts, SolverFigure } from './figure.ts';
 import { type MutableLinkSlope, twoLinkSlopeTo } from './two-link.ts';
 
 /**
@@ -41,7 +41,7 @@ export type FigureSlopes = readonly (FigureSlope & {
 const STILL: Vec3 = { x: 0, y: 0, z: 0 };
 
 /** Slopes of this figure, still to be found. Each unknown moves only what hangs on it; the rest stays 0. */
-export function blankFigureSlopes({ thigh, acrossTurn }: Figure): FigureSlopes {
+export function blankFigureSlopes({ thigh, acrossTurn }: SolverFigure): FigureSlopes {
   const still = () => ({ thighUp: STILL, trunkUp: blank(), across: STILL, kneelingHip: STILL });
   const leg = () => ({ middle: blank(), apart: 0 });
   const ofThigh = (thighUp: Vec3) => {
@@ -70,14 +70,14 @@ export function blankFigureSlopes({ thigh, acrossTurn }: Figure): FigureSlopes {
  * The five slopes of a figure. The thigh carries everything above the knee, the pelvis turns the off hip and the trunk's foot
  * about the kneeling hip, the trunk only what is above it. Exact to 1 part in 10⁶ (tests/core/posture/figure.test.ts).
  */
-export function figureSlopes(figure: Figure, parts: FigureParts): FigureSlopes {
+export function figureSlopes(figure: SolverFigure, parts: FigureParts): FigureSlopes {
   return figureSlopesTo(blankFigureSlopes(figure), figure, parts);
 }
 
 /** The same, written over earlier ones of the same figure. */
 export function figureSlopesTo(
   slopes: FigureSlopes,
-  { leg, trunk, acrossTurn }: Figure,
+  { leg, trunk, acrossTurn }: SolverFigure,
   { lengths, paddling }: FigureParts,
 ): FigureSlopes {
   for (let k = 0; k < 2; k++) {

@@ -25,7 +25,7 @@ export interface FigureParts {
  * The joints that move with the unknowns, paddler's frame, metres: one chain from the kneeling knee up (thigh, pelvis, trunk,
  * head, arms) and one from the front hip down to the foot that stands still.
  */
-export interface Figure {
+export interface SolverFigure {
   readonly thigh: Leaning;
   readonly trunk: Leaning;
   /** Unit vector from the kneeling to the front hip, and how it turns with the pelvis. */
@@ -56,15 +56,15 @@ const KNEE_UPWARD = 0.25;
  * and fixed joints come from `parts`; the result is finite for any finite unknowns. With all five at 0 hips, shoulders and head
  * stand in one upright plane over the kneeling knee.
  */
-export function figureAt(q: Float64Array, parts: FigureParts): Figure {
+export function figureAt(q: Float64Array, parts: FigureParts): SolverFigure {
   return figureTo(blankFigure(parts), q, parts);
 }
 
 /** A figure to be written over. */
-export interface MutableFigure extends Figure {
+export interface MutableFigure extends SolverFigure {
   readonly thigh: MutableLeaning;
   readonly trunk: MutableLeaning;
-  /** As in `Figure`, and all the others too. */
+  /** As in `SolverFigure`, and all the others too. */
   readonly across: MutableVec3;
   readonly acrossTurn: MutableVec3;
   readonly kneelingHip: MutableVec3;

@@ -4,7 +4,7 @@ import { type SeatFrame, toBoatFrame } from '../frame/mirror.ts';
 import type { Vec3 } from '../frame/vec3.ts';
 import { toRadians } from '../units/angle.ts';
 import { lazyProperty } from '../units/lazy-property.ts';
-import { type Figure, figureTo } from './figure.ts';
+import { figureTo, type SolverFigure } from './figure.ts';
 import { centreOf, placedMasses } from './figure-masses.ts';
 import { figureAngles, figurePoints } from './figure-points.ts';
 import { type Minimum, minimise } from './minimise.ts';
@@ -87,7 +87,7 @@ export function stanceAt(problem: StanceProblem, q: Float64Array, frame: SeatFra
 }
 
 /** The unknowns that a stance was solved for, radians, order of `STANCE_UNKNOWNS`. */
-export function unknownsOf({ angles }: Pick<Stance, 'angles'>): Float64Array {
+export function solvedUnknowns({ angles }: Pick<Stance, 'angles'>): Float64Array {
   return Float64Array.from(STANCE_UNKNOWNS, (name) => angles[name]);
 }
 
@@ -96,7 +96,7 @@ const withForcing = lazyProperty<'forcing', readonly StanceTerm[]>('forcing');
 
 /** The answer in the boat's frame, with everything that is read off it. */
 function described(
-  { problem, minimum, figure }: { problem: StanceProblem; minimum: Minimum; figure: Figure },
+  { problem, minimum, figure }: { problem: StanceProblem; minimum: Minimum; figure: SolverFigure },
   { frame, bare = false }: { frame: SeatFrame; bare?: boolean },
 ): Stance {
   const { weighing } = problem;
@@ -140,7 +140,7 @@ function forcingOf(problem: StanceProblem, q: Float64Array): StanceTerm[] {
 }
 
 /** Limbs that do not reach what they should hold, and by how much. */
-function shortfallsOf({ contacts }: StanceProblem, { leg, arms }: Figure): ReachShortfall[] {
+function shortfallsOf({ contacts }: StanceProblem, { leg, arms }: SolverFigure): ReachShortfall[] {
   const all: ReachShortfall[] = [
     { part: 'rearRest', shortfall: contacts.rearShortfall },
     { part: 'frontFoot', shortfall: leg.excess },

@@ -9,7 +9,7 @@ import { jointLimits } from './joint-limits.ts';
 import { NEUTRAL_STATURE } from './neutral-posture.ts';
 import { ownStrays } from './own-neutral.ts';
 import type { Phase } from './stance.ts';
-import { stanceTerms, type Term, targetOf } from './stance-terms.ts';
+import { type ObjectiveTerm, stanceTerms, targetOf } from './stance-terms.ts';
 
 /**
  * One stance problem, ready to be evaluated at any value of its unknowns: body, fittings and phase turned into lengths, fixed
@@ -20,7 +20,7 @@ export interface StanceProblem extends FigureParts {
   readonly phase: Phase;
   readonly masses: readonly Spanned[];
   readonly weighing: Weighing;
-  readonly terms: readonly Term[];
+  readonly terms: readonly ObjectiveTerm[];
   /** Unit vectors: kneeling shank from the knee down, and the front sole from heel to toe. */
   readonly shankWay: Vec3;
   /** From heel to toe. */

@@ -62,7 +62,7 @@ export type StanceTermName = (typeof STANCE_TERMS)[number];
 type Sense = 'near' | 'most' | 'least' | 'within';
 
 /** One term: (measure − at) / tolerance where its sense counts, else 0. */
-export interface Term {
+export interface ObjectiveTerm {
   /** Place of the value among those that the stance computes. */
   readonly measure: number;
   readonly sense: Sense;
@@ -75,7 +75,7 @@ export interface Term {
 /** Place of a measure. */
 const on = (measure: Measure) => MEASURES.indexOf(measure);
 /** A term that counts only past a joint's limit. */
-const limit = (measure: Measure, sense: Sense, { at, tolerance }: JointLimit): Term => ({
+const limit = (measure: Measure, sense: Sense, { at, tolerance }: JointLimit): ObjectiveTerm => ({
   measure: on(measure),
   sense,
   at,
@@ -94,7 +94,7 @@ const ANGLE_TERMS = {
 };
 
 /** A term that draws a measure to its usual value. */
-function near(name: Measure & keyof typeof NEUTRAL): Term {
+function near(name: Measure & keyof typeof NEUTRAL): ObjectiveTerm {
   const { at, tolerance } = NEUTRAL[name];
   return { measure: on(name), sense: 'near', at, tolerance };
 }
@@ -109,17 +109,17 @@ export function stanceTerms(
   { thigh, shank }: BodyLengths,
   { knee, frontBall }: Contacts,
   { limits, size }: { limits: JointLimits; size: number },
-): readonly Term[] {
+): readonly ObjectiveTerm[] {
   const { frontKnee, balanceFore, balanceAcross } = NEUTRAL;
   const neutral = spanAtAngle(frontKnee.at, thigh, shank);
   const least = spanAtAngle(limits.frontKneeLeast.at, thigh, shank);
-  const leg = (sense: Sense, at: number, tolerance: number): Term => ({
+  const leg = (sense: Sense, at: number, tolerance: number): ObjectiveTerm => ({
     measure: on('legApart'),
     sense,
     at,
     tolerance,
   });
-  const terms: Record<StanceTermName, Term> = {
+  const terms: Record<StanceTermName, ObjectiveTerm> = {
     ...ANGLE_TERMS,
     frontKnee: leg('near', neutral.span, neutral.slope * frontKnee.tolerance),
     balanceAcross: {
@@ -150,7 +150,7 @@ export function stanceTerms(
 }
 
 /** An angle that must be at least `least`, on its cosine; a limit near 0 or π keeps a tenth of a radian's slope. */
-function cosineLimit(measure: Measure, { at, tolerance }: JointLimit): Term {
+function cosineLimit(measure: Measure, { at, tolerance }: JointLimit): ObjectiveTerm {
   const slope = Math.max(0.1, Math.abs(Math.sin(at)));
   return { measure: on(measure), sense: 'most', at: Math.cos(at), tolerance: slope * tolerance };
 }
@@ -159,7 +159,7 @@ function cosineLimit(measure: Measure, { at, tolerance }: JointLimit): Term {
  * A term's residual for the value of its measure, in units of its tolerance: the sum of their squares is what a stance makes
  * small. 0 on the free side of a one-sided term; continuous at its edge, where only the slope has a corner.
  */
-export function residualOf({ sense, at, tolerance }: Term, value: number): number {
+export function residualOf({ sense, at, tolerance }: ObjectiveTerm, value: number): number {
   const off = value - at;
   switch (sense) {
     case 'near':
@@ -178,12 +178,12 @@ export function residualOf({ sense, at, tolerance }: Term, value: number): numbe
  * A term's signed distance from its target in units of its tolerance: of a one-sided term, positive past its limit and
  * negative on its free side, where `residualOf` is 0.
  */
-export function distanceOf({ sense, at, tolerance }: Term, value: number): number {
+export function distanceOf({ sense, at, tolerance }: ObjectiveTerm, value: number): number {
   if (sense === 'least') return (at - value) / tolerance;
   return ((sense === 'within' ? Math.abs(value) : value) - at) / tolerance;
 }
 
 /** Where a term's target lies once it strays by so many tolerances: `distanceOf` is then less by as many. */
-export function targetOf({ sense, at, tolerance }: Term, strays: number): number {
+export function targetOf({ sense, at, tolerance }: ObjectiveTerm, strays: number): number {
   return sense === 'least' ? at - strays * tolerance : at + strays * tolerance;
 }

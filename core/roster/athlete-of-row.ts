@@ -1,12 +1,12 @@
 import { type Athlete, athleteSchema, TAPE_MEASURES } from '../document/athlete-schema.ts';
 import type { AthleteField } from './athlete-columns.ts';
-import type { Values } from './row-values.ts';
+import type { RowValues } from './row-values.ts';
 
 /**
  * The athlete that a sound row describes: `before` with what the row says, or somebody new. A new figure without a date is of
  * `today`, `YYYY-MM-DD`; metres and kilograms.
  */
-export function athleteOfRow(values: Values, before: Athlete | null, today: string): Athlete {
+export function athleteOfRow(values: RowValues, before: Athlete | null, today: string): Athlete {
   const text = (of: AthleteField['of']) => (values.get(of) as string | null) ?? undefined;
   const kept = (of: 'stature' | 'mass', was: number | undefined) => {
     const value = values.get(of) as number | null;
@@ -33,7 +33,7 @@ export function athleteOfRow(values: Values, before: Athlete | null, today: stri
 }
 
 /** The tape measures after a row: a value that is new is of `day`, and what was known of the old one's spread goes. */
-function tapeOfRow(values: Values, before: Athlete['tape'], day: string) {
+function tapeOfRow(values: RowValues, before: Athlete['tape'], day: string) {
   const tape: Athlete['tape'] = { ...before };
   let same = true;
   for (const measure of TAPE_MEASURES) {

@@ -2,7 +2,7 @@ import type { Athlete } from '../document/athlete-schema.ts';
 import { type AthleteColumn, type AthleteField, type ReadHeading, readHeadings } from './athlete-columns.ts';
 import { athleteOfRow, isSame } from './athlete-of-row.ts';
 import type { CellProblem } from './read-athlete-cell.ts';
-import { type BadCell, type RowCells, readValues, type Values } from './row-values.ts';
+import { type BadCell, type RowCells, type RowValues, readValues } from './row-values.ts';
 
 /** What one row of the table would do. */
 export interface AthleteRow {
@@ -79,7 +79,7 @@ function readRow(cells: RowCells, known: Known, seen: Map<string, number>): Athl
 }
 
 /** The known athlete that a row speaks of; null for somebody new, or where that cannot be told (the row is then bad). */
-function whoIsMeant(values: Values, { athletes }: Known): (Athlete & { readonly id: string }) | null {
+function whoIsMeant(values: RowValues, { athletes }: Known): (Athlete & { readonly id: string }) | null {
   const id = values.get('id');
   if (id !== null) {
     const found = athletes.find((athlete) => athlete.id === id);
@@ -104,7 +104,7 @@ function noteTwice({
   row,
   seen,
 }: {
-  values: Values;
+  values: RowValues;
   who: string;
   row: number;
   seen: Map<string, number>;
@@ -116,7 +116,7 @@ function noteTwice({
 }
 
 /** Somebody new needs a name, a side, stature and mass. */
-function needAll(values: Values): void {
+function needAll(values: RowValues): void {
   for (const field of ['name', 'side', 'stature', 'mass'] as const) {
     if (values.get(field) === null) values.blame(field, { code: 'needed' });
   }

@@ -1,4 +1,4 @@
-import { athleteSchema, tapeReading } from '../document/athlete-schema.ts';
+import { athleteSchema, tapeReadingSchema } from '../document/athlete-schema.ts';
 import { isoDate, label } from '../document/measure-schema.ts';
 import { type LengthUnit, parseLength } from '../units/length-text.ts';
 import { type MassUnit, parseMass } from '../units/mass-text.ts';
@@ -62,9 +62,9 @@ export function readAthleteCell(text: string, { field, unit }: AthleteColumn): R
     case 'stature':
       return readLength(said, unit, athleteSchema.shape.statureM);
     case 'tape':
-      return readLength(said, unit, tapeReading.shape.valueM);
+      return readLength(said, unit, tapeReadingSchema.shape.valueM);
     case 'spread':
-      return readLength(said, unit, tapeReading.shape.sdM.unwrap());
+      return readLength(said, unit, tapeReadingSchema.shape.sdM.unwrap());
   }
 }
 

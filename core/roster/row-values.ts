@@ -26,7 +26,7 @@ export interface RowCells {
 }
 
 /** A row's cells by field: what was read, and where it stood. */
-export interface Values {
+export interface RowValues {
   /** The cell of a field, SI or plain text; null where it is empty, bad or missing. */
   get(of: AthleteField['of'], measure?: TapeMeasure): string | number | null;
   readonly bad: BadCell[];
@@ -39,7 +39,7 @@ const keyOf = (of: AthleteField['of'], measure?: TapeMeasure) => (measure ? `${o
 const keyOfField = (field: AthleteField) => keyOf(field.of, 'measure' in field ? field.measure : undefined);
 
 /** Reads a row's cells. A date that has not come yet by `today` is bad. */
-export function readValues({ row, columns, texts }: RowCells, today: string): Values {
+export function readValues({ row, columns, texts }: RowCells, today: string): RowValues {
   const values = new Map<string, string | number | null>();
   const bad: BadCell[] = [];
   columns.forEach((column, index) => {

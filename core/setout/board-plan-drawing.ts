@@ -7,9 +7,9 @@ import type { BoardPlan } from './board-plan.ts';
 import {
   BOARD_ASIDE,
   circle,
-  cross,
+  crossLines,
   type FullSizeDrawing,
-  words as lettering,
+  textAt as lettering,
   line,
   type MillimetrePoint,
   type TemplateLayer,
@@ -106,7 +106,7 @@ function holeShapes({ holes, people }: BoardPlan): TemplateShape[] {
     const outer = radius + RING_MM * (letters.length + 1);
     return [
       circle(layer, at, radius),
-      ...cross(layer, at, radius + 1.2),
+      ...crossLines(layer, at, radius + 1.2),
       ...letters.map((letter, k) => circle(paddlerLayer(placeOf(letter)), at, radius + RING_MM * (k + 1))),
       // Number over the rings, letters under them: holes in a row along the boat stand closer than any across it.
       lettering(String(number), [at[0], at[1] + outer + BESIDE_MM], { height: NUMBER_MM, anchor: 'middle' }),

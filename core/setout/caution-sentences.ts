@@ -1,5 +1,5 @@
 import { type SheetUnits, writtenAngle, writtenLength } from '../text/sheet-length.ts';
-import type { Values, Words } from '../text/words.ts';
+import type { MessageValues, Words } from '../text/words.ts';
 import type { SetOutCaution } from './set-out-caution.ts';
 
 /** Cautions of every sheet, by their messages. They defer to local rules, makers and people licensed to say more. */
@@ -22,7 +22,7 @@ export function cautionSentence(caution: SetOutCaution, words: Words, units: She
 function formOf(
   caution: SetOutCaution,
   { words, length }: { words: Words; length: (mm: number) => string },
-): [form: string, values: Values] {
+): [form: string, values: MessageValues] {
   const fitting = 'fitting' in caution ? caution.fitting : undefined;
   const part = 'part' in caution ? caution.part : undefined;
   const by = 'byMm' in caution ? length(Math.abs(caution.byMm)) : undefined;

@@ -1,7 +1,7 @@
 import type { Text } from '../graphics/shape.ts';
 import { boundsOf } from './drawing-bounds.ts';
 import { drawnParts, partShows } from './drawn-parts.ts';
-import { type MillimetrePoint, type TemplateLayer, type TemplateShape, words } from './template-drawing.ts';
+import { type MillimetrePoint, type TemplateLayer, type TemplateShape, textAt } from './template-drawing.ts';
 
 /** The same words at the places where they may stand, best first. */
 export type NamePlaces = readonly Text<TemplateLayer>[];
@@ -34,10 +34,10 @@ export function withNames(drawn: readonly TemplateShape[], names: readonly NameP
 /** Places for a point's name of a height: the four corners beside it, then farther off. Millimetres. */
 export function besidePoint(name: string, [x, y]: MillimetrePoint, height: number): NamePlaces {
   return OFF_MM.flatMap((off) => [
-    words(name, [x + off, y + off], { height }),
-    words(name, [x + off, y - off - height], { height }),
-    words(name, [x - off, y + off], { height, anchor: 'end' }),
-    words(name, [x - off, y - off - height], { height, anchor: 'end' }),
+    textAt(name, [x + off, y + off], { height }),
+    textAt(name, [x + off, y - off - height], { height }),
+    textAt(name, [x - off, y + off], { height, anchor: 'end' }),
+    textAt(name, [x - off, y - off - height], { height, anchor: 'end' }),
   ]);
 }
 
@@ -46,8 +46,8 @@ export function besideHole(number: string, [x, y]: MillimetrePoint, at: HoleNumb
   const { radius, height } = at;
   const [over, under] = [y + radius + ABOVE_MM, y - radius - ABOVE_MM - height];
   return [over, under].flatMap((level) => [
-    words(number, [x + BESIDE_MM, level], { height }),
-    words(number, [x - BESIDE_MM, level], { height, anchor: 'end' }),
+    textAt(number, [x + BESIDE_MM, level], { height }),
+    textAt(number, [x - BESIDE_MM, level], { height, anchor: 'end' }),
   ]);
 }
 
@@ -65,7 +65,7 @@ export function alongEdge(
 ): NamePlaces {
   return IN_MM.flatMap((inMm) =>
     Array.from({ length: STEPS }, (_, k) => from + ALONG_MM * (k + 1)).map((x) =>
-      words(text, [x, level(x, inMm)]),
+      textAt(text, [x, level(x, inMm)]),
     ),
   );
 }

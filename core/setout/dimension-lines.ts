@@ -1,5 +1,5 @@
 import { lettersWidth } from './letter-widths.ts';
-import { type Dimension, line, type MillimetrePoint, type PlainShape, words } from './template-drawing.ts';
+import { type Dimension, line, type MillimetrePoint, type PlainShape, textAt } from './template-drawing.ts';
 
 /** Sizes on the paper, millimetres, after ISO 129-1: gap at the object, overshoot, arrowhead, lettering. */
 const GAP = 1.5;
@@ -93,5 +93,5 @@ function figure(given: Dimension, { scale, outside }: { scale: number; outside: 
     (from[1] + to[1]) / 2 + normal[1] * lift + ahead[1] * along,
   ];
   const how = { role: 'dimension', height: letteringHeight(scale), anchor: 'middle', turnDeg } as const;
-  return words(text, at, scale < 1 ? { ...how, clear: true } : how);
+  return textAt(text, at, scale < 1 ? { ...how, clear: true } : how);
 }

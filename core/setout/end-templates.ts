@@ -12,7 +12,7 @@ import {
   shifted,
   type TemplateDrawing,
   type TemplateShape,
-  words,
+  textAt,
 } from './template-drawing.ts';
 
 /** Gap between two ends on one drawing, millimetres. */
@@ -67,7 +67,7 @@ function endsTemplate(
     ...inViews(
       [
         ...end(say('template.end.aft'), aft, { ...given, out }),
-        words(how, [-given.half + 4, level], { height, clear: true }),
+        textAt(how, [-given.half + 4, level], { height, clear: true }),
       ],
       shifted(end(say('template.end.fore'), fore, { ...given, out }), [right, 0]),
     ),
@@ -100,8 +100,8 @@ function end(
     line('edge', [-half - 6, bed], [half + 6, bed]),
     ...side(starboard, -10),
     ...side(port, 10),
-    words(name, [-half + 4, top - 7], { clear: true }),
-    words(say('template.port'), [-half, top + 2], { height: 2.5 }),
-    words(say('template.starboard'), [half, top + 2], { height: 2.5, anchor: 'end' }),
+    textAt(name, [-half + 4, top - 7], { clear: true }),
+    textAt(say('template.port'), [-half, top + 2], { height: 2.5 }),
+    textAt(say('template.starboard'), [half, top + 2], { height: 2.5, anchor: 'end' }),
   ];
 }

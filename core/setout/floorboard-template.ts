@@ -10,13 +10,13 @@ import type { SeatSetOut } from './set-out.ts';
 import {
   BOARD_ASIDE,
   circle,
-  cross,
+  crossLines,
   line,
   type MillimetrePoint,
   ring,
   type TemplateDrawing,
   type TemplateShape,
-  words,
+  textAt,
 } from './template-drawing.ts';
 
 /** Board shown beyond the outermost hole or fitting, millimetres. */
@@ -70,7 +70,7 @@ function stretch(out: SeatSetOut, drilled: readonly TemplateShape[], ends: Run):
   const names = [
     ...numbersOf(out, ends),
     ...(at === 0 ? [besidePoint('M', [0, 0], 3.5)] : []),
-    [8, 18, 28, half - 8].map((inMm) => words(name, [at + 2.5, half - inMm])),
+    [8, 18, 28, half - 8].map((inMm) => textAt(name, [at + 2.5, half - inMm])),
     ...namesOf(out, ends),
   ];
   return withNames(lines, names);
@@ -92,7 +92,7 @@ function namesOf(out: SeatSetOut, [aft, fore]: Run): NamePlaces[] {
   return [
     alongEdge(say('template.left'), aft, (x, inMm) => halfAt(out, x) - inMm - 3),
     alongEdge(say('template.right'), aft, (x, inMm) => -halfAt(out, x) + inMm),
-    [3, -7].map((y) => words(say('template.bow'), [fore - 4, y], { anchor: 'end' })),
+    [3, -7].map((y) => textAt(say('template.bow'), [fore - 4, y], { anchor: 'end' })),
     ...out.marks
       .filter(
         ({ name, portMm, forwardMm: x }) =>
@@ -170,7 +170,7 @@ function holeShapes({ holes }: SeatSetOut): TemplateShape[] {
     rows.flatMap(({ holes: inRow }) =>
       inRow.flatMap(({ at, now }) => [
         circle(now ? 'drillNow' : 'drill', at, diameterMm / 2),
-        ...cross(now ? 'drillNow' : 'drill', at, diameterMm / 2 + (now ? 3 : 1.5)),
+        ...crossLines(now ? 'drillNow' : 'drill', at, diameterMm / 2 + (now ? 3 : 1.5)),
       ]),
     ),
   );
@@ -202,6 +202,6 @@ function standing({ fittings: { pad, rest }, work }: SeatSetOut): TemplateShape[
     ...outline(pad.place, padCorners(pad)),
     ...outline(rest.place, restBaseCorners(rest)),
     ...runsInside(edge, room).map((run) => line('edge', ...run)),
-    ...cross('centreMark', pad.place.origin, 5),
+    ...crossLines('centreMark', pad.place.origin, 5),
   ];
 }

@@ -4,13 +4,13 @@ import { type NamePlaces, withNames } from './clear-place.ts';
 import { footPrint } from './foot-print.ts';
 import type { SeatSetOut } from './set-out.ts';
 import {
-  cross,
+  crossLines,
   dimension,
   line,
   type MillimetrePoint,
   ring,
   type TemplateDrawing,
-  words,
+  textAt,
 } from './template-drawing.ts';
 
 /** How far the axis runs out beyond heel and toes, millimetres: no more, so that most feet find room on one page. */
@@ -42,12 +42,12 @@ export function frontFootTemplate(out: SeatSetOut): TemplateDrawing {
         line('toeLine', ...across(foot.length)),
         line('edge', ...across(0)),
         line('depthLine', ...across(foot.heelToBall)),
-        ...cross('centreMark', [0, 0], AXIS_OVERRUN_MM),
-        words('F', [3, 3]),
-        words('T', [foot.length - 3, 3], { anchor: 'end' }),
-        words(say('work-mark.T'), [foot.length - 2, half - 1], { height: 2.5, anchor: 'end' }),
-        words(say('template.ball'), [foot.heelToBall + 2, half - 1], { height: 2.5 }),
-        words(say('work-mark.F'), [2, half - 1], { height: 2.5 }),
+        ...crossLines('centreMark', [0, 0], AXIS_OVERRUN_MM),
+        textAt('F', [3, 3]),
+        textAt('T', [foot.length - 3, 3], { anchor: 'end' }),
+        textAt(say('work-mark.T'), [foot.length - 2, half - 1], { height: 2.5, anchor: 'end' }),
+        textAt(say('template.ball'), [foot.heelToBall + 2, half - 1], { height: 2.5 }),
+        textAt(say('work-mark.F'), [2, half - 1], { height: 2.5 }),
         ...(turned ? [line('centreline', [0, 0], bow)] : []),
         dimension([0, -half], [foot.length, -half], { offset: -8, text: bareLength(foot.length, units) }),
       ],
@@ -60,7 +60,7 @@ export function frontFootTemplate(out: SeatSetOut): TemplateDrawing {
 function besideLine(text: string, [x, y]: MillimetrePoint): NamePlaces {
   return [0.55, 0.7, 0.4, 0.85].flatMap((share) =>
     [1.5, -4, 4, -6.5].map((lift) =>
-      words(text, [x * share, y * share + lift], { height: 2.5, anchor: 'middle' }),
+      textAt(text, [x * share, y * share + lift], { height: 2.5, anchor: 'middle' }),
     ),
   );
 }

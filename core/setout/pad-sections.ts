@@ -8,7 +8,7 @@ import {
   type MillimetrePoint,
   ring,
   type TemplateShape,
-  words,
+  textAt,
 } from './template-drawing.ts';
 
 /** Points along the bottom of the recess in the side view. */
@@ -49,8 +49,8 @@ export function padProfile({ fittings: { pad }, bases, work }: SeatSetOut): Temp
       offset: -10,
       text: bareLength(topHeight - bedFore, units),
     }),
-    words('K', [2, bearingHeight + 2]),
-    words(work.words.say('template.profile'), [aftEnd, Math.min(bedAft, bedFore) - 8]),
+    textAt('K', [2, bearingHeight + 2]),
+    textAt(work.words.say('template.profile'), [aftEnd, Math.min(bedAft, bedFore) - 8]),
   ];
 }
 
@@ -81,7 +81,7 @@ export function padSection({ fittings: { pad }, bases, work }: SeatSetOut): Temp
     line('recess', ...hollowAcross(recess, bearingHeight, 0)),
     ...(foam > 0 ? [line('foamCut', ...hollowAcross(recess, bearingHeight, foam))] : []),
     line('axis', [0, bed - UNDER_MM], [0, topHeight + OVERRUN_MM / 2]),
-    words(work.words.say('template.section'), [-halfWidth, bed - 8]),
+    textAt(work.words.say('template.section'), [-halfWidth, bed - 8]),
   ];
 }
 

@@ -10,7 +10,7 @@ import { smallestRadius } from './recess-floor.ts';
 import type { SeatSetOut } from './set-out.ts';
 import {
   circle,
-  cross,
+  crossLines,
   dimension,
   inViews,
   line,
@@ -19,7 +19,7 @@ import {
   shifted,
   type TemplateDrawing,
   type TemplateShape,
-  words,
+  textAt,
 } from './template-drawing.ts';
 
 /** Gap between two views of one drawing, millimetres: room for dimensions. */
@@ -70,20 +70,20 @@ export function padRecessTemplate(out: SeatSetOut): TemplateDrawing {
         text: bareLength(2 * halfWidth, units),
         figureAt: ASIDE,
       }),
-      words(say('template.fore'), [foreEnd - 4, -halfWidth + 4], { anchor: 'end' }),
-      words(say('template.aft'), [aftEnd + 4, -halfWidth + 4]),
-      words(
+      textAt(say('template.fore'), [foreEnd - 4, -halfWidth + 4], { anchor: 'end' }),
+      textAt(say('template.aft'), [aftEnd + 4, -halfWidth + 4]),
+      textAt(
         say('template.recess.depth', {
           depth: writtenLength(rim, units),
           step: writtenLength(DEPTH_STEP_MM, units),
         }),
         [aftEnd, -halfWidth - 10],
       ),
-      words(kneeText(out), [aftEnd, -halfWidth - 17]),
-      words(radiusText(out), [aftEnd, -halfWidth - (foam > 0 ? 31 : 24)]),
+      textAt(kneeText(out), [aftEnd, -halfWidth - 17]),
+      textAt(radiusText(out), [aftEnd, -halfWidth - (foam > 0 ? 31 : 24)]),
       ...(foam > 0
         ? [
-            words(say('template.recess.foam', { foam: writtenLength(foam, units) }), [
+            textAt(say('template.recess.foam', { foam: writtenLength(foam, units) }), [
               aftEnd,
               -halfWidth - 24,
             ]),
@@ -150,7 +150,7 @@ function padPlan(out: SeatSetOut): TemplateShape[] {
       text: bareLength(2 * halfWidth, units),
       figureAt: ASIDE,
     }),
-    words(out.work.words.say('template.block.plan'), [aftEnd, -halfWidth - 8]),
+    textAt(out.work.words.say('template.block.plan'), [aftEnd, -halfWidth - 8]),
   ];
 }
 
@@ -164,10 +164,10 @@ function axes({ place, foreEnd, aftEnd, halfWidth }: PadBlock, said: Words): Tem
   return [
     line('axis', [aftEnd - OVERRUN_MM, 0], [foreEnd + OVERRUN_MM, 0]),
     line('centreline', [-bx * reach, -by * reach], [bx * reach, by * reach]),
-    words(said.say('template.to-bow'), [bx * reach + 2, by * reach - 1.2]),
-    ...cross('centreMark', [0, 0], 6),
+    textAt(said.say('template.to-bow'), [bx * reach + 2, by * reach - 1.2]),
+    ...crossLines('centreMark', [0, 0], 6),
     circle('centreMark', [0, 0], 2.5),
-    words('K', [3.5, 3]),
+    textAt('K', [3.5, 3]),
   ];
 }
 
@@ -179,7 +179,7 @@ function shankLine({ shankOffAxis, aftEnd }: PadBlock, said: Words): TemplateSha
   const beside = end[1] >= 0 ? y + 1 : y - 1 - SMALL_MM;
   return [
     line('fitting', [0, 0], end),
-    words(said.say('template.shank'), [x, beside], { height: SMALL_MM, anchor: 'middle', clear: true }),
+    textAt(said.say('template.shank'), [x, beside], { height: SMALL_MM, anchor: 'middle', clear: true }),
   ];
 }
 
@@ -189,6 +189,6 @@ function boltMarks({ place }: PadBlock, list: HoleList | undefined): TemplateSha
   const radius = list.diameterMm / 2;
   return list.bolts.flatMap((bolt) => {
     const centre = toBlock(place, bolt);
-    return [circle('drillNow', centre, radius), ...cross('drillNow', centre, radius + 3)];
+    return [circle('drillNow', centre, radius), ...crossLines('drillNow', centre, radius + 3)];
   });
 }

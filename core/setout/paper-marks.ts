@@ -7,7 +7,7 @@ import {
   type PlainShape,
   type TemplateLayer,
   type TemplateShape,
-  words,
+  textAt,
 } from './template-drawing.ts';
 
 /**
@@ -40,7 +40,7 @@ export function paperWords(
     ...more
   }: Partial<Pick<Text<SheetRole>, 'role' | 'anchor' | 'strong' | 'clear'>> & { size: number },
 ): PaperShape {
-  return words<SheetRole>(text, at, { role: 'ink', ...more, height: size * CAPITALS_OVER_SIZE });
+  return textAt<SheetRole>(text, at, { role: 'ink', ...more, height: size * CAPITALS_OVER_SIZE });
 }
 
 /** Shapes on the paper. Lettering, arrows and gaps keep their size at every scale. */

@@ -2,7 +2,7 @@ import { pointsOf } from '../graphics/shape.ts';
 import { bareLength, type SheetUnits } from '../text/sheet-length.ts';
 import { recessOutline } from './knee-recess.ts';
 import type { PadBlock } from './pad-block.ts';
-import { type MillimetrePoint, ring, type TemplateShape, words } from './template-drawing.ts';
+import { type MillimetrePoint, ring, type TemplateShape, textAt } from './template-drawing.ts';
 
 /** Depth lines are drawn at every so many millimetres below the top of the block. */
 export const DEPTH_STEP_MM = 5;
@@ -64,7 +64,7 @@ function withDepth(
     const [x, y] = outermost(shape.lines.flatMap(pointsOf), place);
     // The line stands open where its figure is, as on a chart.
     const how = { height: FIGURE_MM, anchor: 'middle', clear: true } as const;
-    return [shape, words(bareLength(depth, units), [x, y - FIGURE_MM / 2], how)];
+    return [shape, textAt(bareLength(depth, units), [x, y - FIGURE_MM / 2], how)];
   });
 }
 

@@ -5,7 +5,7 @@ import { restBaseCorners, restProfile } from './rest-block.ts';
 import type { SeatSetOut } from './set-out.ts';
 import {
   circle,
-  cross,
+  crossLines,
   dimension,
   inViews,
   line,
@@ -13,7 +13,7 @@ import {
   shifted,
   type TemplateDrawing,
   type TemplateShape,
-  words,
+  textAt,
 } from './template-drawing.ts';
 
 /** Gap between two views of one drawing, millimetres: room for dimensions. */
@@ -52,11 +52,11 @@ function restPlan(out: SeatSetOut): TemplateShape[] {
   return [
     ring('outline', restBaseCorners(rest)),
     line('edge', [0, halfWidth], [0, -halfWidth]),
-    ...bolts.flatMap((at) => [circle('drillNow', at, radius), ...cross('drillNow', at, radius + 3)]),
-    ...cross('centreMark', [0, 0], 5),
-    words('R1', [2, halfWidth - 5]),
-    words('R2', [2, -halfWidth + 2]),
-    words(say('template.bearing-edge'), [2, -halfWidth - 4], { height: 2.5 }),
+    ...bolts.flatMap((at) => [circle('drillNow', at, radius), ...crossLines('drillNow', at, radius + 3)]),
+    ...crossLines('centreMark', [0, 0], 5),
+    textAt('R1', [2, halfWidth - 5]),
+    textAt('R2', [2, -halfWidth + 2]),
+    textAt(say('template.bearing-edge'), [2, -halfWidth - 4], { height: 2.5 }),
     dimension([-depthBehind, -halfWidth], [-depthBehind, halfWidth], {
       offset: 10,
       text: bareLength(2 * halfWidth, units),
@@ -65,7 +65,7 @@ function restPlan(out: SeatSetOut): TemplateShape[] {
       offset: 10,
       text: bareLength(depthBehind + footAhead, units),
     }),
-    words(say('template.plan'), [-depthBehind, -halfWidth - 12]),
+    textAt(say('template.plan'), [-depthBehind, -halfWidth - 12]),
   ];
 }
 
@@ -79,8 +79,8 @@ function restSide(out: SeatSetOut): TemplateShape[] {
       offset: 10,
       text: bareLength(height - bedAft, out.work.options.units),
     }),
-    words(writtenAngle(tiltDeg), [footAhead + 3, 2]),
-    words(out.work.words.say('template.profile'), [-depthBehind, -8]),
+    textAt(writtenAngle(tiltDeg), [footAhead + 3, 2]),
+    textAt(out.work.words.say('template.profile'), [-depthBehind, -8]),
   ];
 }
 
@@ -99,7 +99,7 @@ function restFace(out: SeatSetOut): TemplateShape[] {
       offset: -10,
       text: bareLength(slope, out.work.options.units),
     }),
-    words(out.work.words.say('template.rest.face'), [0, -8]),
+    textAt(out.work.words.say('template.rest.face'), [0, -8]),
   ];
 }
 
@@ -130,8 +130,8 @@ export function frontWedgeTemplate(out: SeatSetOut): TemplateDrawing | null {
           .map(([x, y]) =>
             dimension([x, 0], [x, y], { offset: x > aft ? -10 : 10, text: bareLength(y, units) }),
           ),
-        words(say('template.heel'), [aft, -18]),
-        words(say('template.toes'), [aft + length, -18], { anchor: 'end' }),
+        textAt(say('template.heel'), [aft, -18]),
+        textAt(say('template.toes'), [aft + length, -18], { anchor: 'end' }),
       ],
       shifted(
         [
@@ -142,8 +142,8 @@ export function frontWedgeTemplate(out: SeatSetOut): TemplateDrawing | null {
             [aft, halfWidth],
           ]),
           line('axis', [aft - 6, 0], [aft + length + 6, 0]),
-          ...cross('centreMark', [0, 0], 5),
-          words('F', [3, 3]),
+          ...crossLines('centreMark', [0, 0], 5),
+          textAt('F', [3, 3]),
           dimension([aft, -halfWidth], [aft, halfWidth], {
             offset: 10,
             text: bareLength(2 * halfWidth, units),

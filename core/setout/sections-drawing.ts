@@ -4,7 +4,7 @@ import { bareLength, millimetres, type SheetUnits } from '../text/sheet-length.t
 import type { Words } from '../text/words.ts';
 import {
   type FullSizeDrawing,
-  words as lettering,
+  textAt as lettering,
   line,
   type MillimetrePoint,
   type TemplateShape,

@@ -110,7 +110,7 @@ export function circle(role: TemplateLayer, at: MillimetrePoint, radius: number)
 }
 
 /** Words at a point; capitals 3.5 mm high (a nominal size of ISO 3098) unless said otherwise. */
-export function words<R extends string = TemplateLayer>(
+export function textAt<R extends string = TemplateLayer>(
   text: string,
   at: MillimetrePoint,
   more: Partial<Pick<Text<R>, 'role' | 'height' | 'anchor' | 'turnDeg' | 'strong' | 'clear'>> = {},
@@ -138,7 +138,11 @@ export function dimension(
 }
 
 /** A small cross of two lines through a point, arms of `arm` millimetres. */
-export function cross(layer: TemplateLayer, [x, y]: MillimetrePoint, arm: number): Lines<TemplateLayer>[] {
+export function crossLines(
+  layer: TemplateLayer,
+  [x, y]: MillimetrePoint,
+  arm: number,
+): Lines<TemplateLayer>[] {
   return [line(layer, [x - arm, y], [x + arm, y]), line(layer, [x, y - arm], [x, y + arm])];
 }
 

@@ -1,6 +1,6 @@
 import type { Stance } from '../posture/stance.ts';
 import { GRAVITY } from '../units/gravity.ts';
-import { contactsOf, type DriveLoads } from './support.ts';
+import { contactPoints, type DriveLoads } from './support.ts';
 import { loadsOf } from './support-loads.ts';
 import { sharesOf, supportTriangle } from './support-triangle.ts';
 
@@ -46,7 +46,7 @@ const LEAST_CARRIED = 0.2;
  */
 export function driveLoads(stance: Stance, blade: BladeForce): DriveLoads {
   const { forceN, atZ, atY, liftN = 0, acrossN = 0 } = blade;
-  const contacts = contactsOf(stance);
+  const contacts = contactPoints(stance);
   const { knee, frontFoot } = contacts;
   const { x, y } = stance.centreOfMass;
   const atX = blade.atX ?? x;

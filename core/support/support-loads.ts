@@ -3,7 +3,7 @@ import { norm, subtract } from '../frame/vec3.ts';
 import type { Stance } from '../posture/stance.ts';
 import { GRAVITY } from '../units/gravity.ts';
 import { kneeContactArea } from './knee-contact.ts';
-import { type Contact, contactsOf, type Support } from './support.ts';
+import { type Contact, contactPoints, type Support } from './support.ts';
 import { cornersOf, type PolygonCorner, supportPatches } from './support-patches.ts';
 import { polygonArea, polygonMargin, shareRanges, supportPolygon } from './support-polygon.ts';
 import { heldShares, type InPlan, sharesOf, supportTriangle } from './support-triangle.ts';
@@ -23,7 +23,7 @@ export function supportLoads(stance: Stance, seat: Seat): Support {
 
 /** The same without the ranges of the shares, which cost as much as all else. */
 export function restingLoads(stance: Stance, seat: Seat): Omit<Support, 'shareRanges'> {
-  const contacts = contactsOf(stance);
+  const contacts = contactPoints(stance);
   const triangle = supportTriangle(contacts);
   const shares = heldShares(sharesOf(triangle, stance.centreOfMass));
   const patches = supportPatches(stance, seat);

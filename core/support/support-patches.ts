@@ -2,7 +2,7 @@ import type { Seat } from '../document/seat-schema.ts';
 import { norm, planeNorm, subtract } from '../frame/vec3.ts';
 import type { Stance } from '../posture/stance.ts';
 import { kneeContactRadius } from './knee-contact.ts';
-import { CONTACTS, type Contact, contactsOf } from './support.ts';
+import { CONTACTS, type Contact, contactPoints } from './support.ts';
 import type { InPlan } from './support-triangle.ts';
 
 /** Corners of the patch in which each contact bears, in plan: metres, boat frame; each a convex ring. */
@@ -20,11 +20,11 @@ const HALF_FOOT = 0.03;
 /**
  * Where knee, toes and front foot bear: the knee over a round patch as wide as recess, foam and flesh let it sink, the toes
  * over their breadth along the rest, the front foot from heel to ball. Metres, boat frame, plan. The nominal points of
- * `contactsOf` lie in them.
+ * `contactPoints` lie in them.
  */
 export function supportPatches(stance: Stance, seat: Seat): SupportPatches {
   const { points } = stance;
-  const { knee, rearFoot } = contactsOf(stance);
+  const { knee, rearFoot } = contactPoints(stance);
   const round = kneeContactRadius(seat.kneePad, norm(subtract(points.kneelingKnee, points.kneeContact)));
   const radius = Math.min(KNEE_RADIUS.most, Math.max(KNEE_RADIUS.least, round));
   const ring = Array.from({ length: KNEE_CORNERS }, (_, k) => {

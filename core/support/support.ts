@@ -55,6 +55,6 @@ export interface DriveLoads {
 }
 
 /** Where knee, rear foot and front foot bear, metres, boat frame. */
-export function contactsOf({ points }: Pick<Stance, 'points'>): Record<Contact, BoatPoint> {
+export function contactPoints({ points }: Pick<Stance, 'points'>): Record<Contact, BoatPoint> {
   return { knee: points.kneeContact, rearFoot: points.rearBall, frontFoot: points.frontBall };
 }

@@ -3,7 +3,7 @@ import { isQuantityId, type QuantityId } from '../evaluation/quantities.ts';
 import type { Words } from './words.ts';
 
 /** How a value is shown. */
-export interface Shown {
+export interface HowShown {
   /** Lengths finely. */
   readonly inMillimetres?: boolean;
   /** Half of its 95 % interval, in the value's SI unit: no digit is shown that this does not allow. */
@@ -11,7 +11,7 @@ export interface Shown {
 }
 
 /** Writes a value with its unit, as the reader's language and units want it. */
-export type FormatValue = (value: number, unit: Unit, how?: Shown) => string;
+export type FormatValue = (value: number, unit: Unit, how?: HowShown) => string;
 
 /** Quantities whose sign would need thinking: the minus is said in words, by the message `signed.…`. */
 const SIGN_WORDS: Partial<Record<QuantityId, string>> = {
@@ -68,7 +68,7 @@ const BOTH: readonly string[] = ['sides'];
 interface Telling {
   readonly words: Words;
   readonly format: FormatValue;
-  readonly how?: Shown;
+  readonly how?: HowShown;
 }
 
 /** A value with its unit and without a sign to think about: `8 mm lower`, `3 mm to the right`, `none, 4° to spare`. */

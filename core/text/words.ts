@@ -1,5 +1,5 @@
 /** What a message is given: texts, counts, and names to choose by. */
-export type Values = Readonly<Record<string, string | number | boolean | undefined>>;
+export type MessageValues = Readonly<Record<string, string | number | boolean | undefined>>;
 
 /**
  * Says messages in one language. The program's translator is one; a script may bring its own. Core names messages and their
@@ -11,7 +11,7 @@ export interface Words {
   /** A number with so many places after the decimal mark of the language. */
   number(value: number, decimals: number): string;
   /** The message with its places filled. */
-  say(key: string, values?: Values): string;
+  say(key: string, values?: MessageValues): string;
   /** True where there is a text for the key. */
   has(key: string): boolean;
   /** Texts as one list: "a, b and c". */

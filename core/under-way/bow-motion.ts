@@ -9,7 +9,7 @@ import { type StripSums, stripSums, stripsOf } from './strips.ts';
 import { type Instant, type StrokeShape, strokeInstants, USUAL_STROKE } from './stroke-forcing.ts';
 
 /** Instants of one stroke, and harmonics of its rate that are followed. */
-export const INSTANTS = 64;
+export const INSTANTS_PER_STROKE = 64;
 /** Harmonics of the stroke's rate above this one are left out. */
 const HIGHEST = 5;
 
@@ -90,7 +90,7 @@ export function bowMotion(crew: StrokeCrew, afloat: Afloat, question: BowQuestio
     sums.set(at, known);
     return known;
   };
-  const usual = strokeInstants(crew, afloat, { count: INSTANTS, shape: USUAL_STROKE });
+  const usual = strokeInstants(crew, afloat, { count: INSTANTS_PER_STROKE, shape: USUAL_STROKE });
   const boat = movingBoat(crew, { afloat, question, usual, water });
   const foremost = hull.foreX;
   const solve = (instants: readonly Instant[], moving: MovingBoat) =>
@@ -98,7 +98,9 @@ export function bowMotion(crew: StrokeCrew, afloat: Afloat, question: BowQuestio
   const value = solve(usual, boat);
   const others = DOUBTS.map(({ shape, added = 1, damping = 1 }) =>
     solve(
-      shape ? strokeInstants(crew, afloat, { count: INSTANTS, shape: { ...USUAL_STROKE, ...shape } }) : usual,
+      shape
+        ? strokeInstants(crew, afloat, { count: INSTANTS_PER_STROKE, shape: { ...USUAL_STROKE, ...shape } })
+        : usual,
       added === 1 && damping === 1 ? boat : { ...boat, water: (at) => scaled(water(at), added, damping) },
     ),
   );

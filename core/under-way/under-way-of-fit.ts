@@ -111,7 +111,7 @@ export function underWayOfFit(fit: Fit, report: Report, question: UnderWayQuesti
   const at = here(speed);
   const watts = at.total * speed;
   const cost = (of: CostOf, changed: ((speed: number) => Resistance) | null): Cost[] =>
-    changed ? [costOf({ of, at, changed, speed, watts })] : [];
+    changed ? [costOfChange({ of, at, changed, speed, watts })] : [];
   const floated = (masses: readonly PointMass[], heel = lying.heel) => {
     const rest = floatAtRest(lying.hull, { masses, waterDensity: lying.density, heel, start: lying.afloat });
     return rest.kind === 'afloat' ? towedAt(lying, rest) : null;
@@ -214,7 +214,7 @@ function shifted({ masses, afloat }: Lying, bow: number): PointMass[] {
 }
 
 /** What a change costs at the power that the unchanged boat takes. */
-export function costOf({ of, at, changed, speed, watts }: CostQuestion): Cost {
+export function costOfChange({ of, at, changed, speed, watts }: CostQuestion): Cost {
   const then = changed(speed);
   const newtons = then.total - at.total;
   const sd = Math.hypot(

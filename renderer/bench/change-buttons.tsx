@@ -1,10 +1,10 @@
 import { announce } from '../announce/announce.ts';
 import { say } from '../language/messages.ts';
 import { useDocument, useFit } from './bench-context.tsx';
-import { type Change, withChange } from './change-text.ts';
+import { type ProposedChange, withChange } from './change-text.ts';
 
 /** A change shown as a dashed outline, or applied in one step. Nothing is taken on a revision that is only looked at. */
-export function ChangeButtons({ change, text }: { change: Change; text: string }) {
+export function ChangeButtons({ change, text }: { change: ProposedChange; text: string }) {
   const document = useDocument();
   const fit = useFit((state) => state.fit);
   const ghost = useFit((state) => state.ghost);

@@ -9,7 +9,7 @@ import { say, words } from '../language/messages.ts';
 import { quantityName } from '../language/sentences.ts';
 
 /** A change that can be made. */
-export type Change = Exclude<Suggestion, { kind: 'none' | 'measure' }>;
+export type ProposedChange = Exclude<Suggestion, { kind: 'none' | 'measure' }>;
 
 /** A coordinate's value (metres or degrees) as a person says it: a place across the boat with its side. */
 export function coordinateText(coordinate: FittingCoordinate, value: number, format: Format): string {
@@ -33,7 +33,7 @@ export function signedAmountText(coordinate: FittingCoordinate, by: number, form
 }
 
 /** A proposed change in words: "Knee pad 1.5 cm forward, to 16.0 cm". */
-export function changeText(suggestion: Change, format: Format): string {
+export function changeText(suggestion: ProposedChange, format: Format): string {
   if (suggestion.kind === 'choose') return say(`choose.${suggestion.choice}`);
   const { coordinate, from, to } = suggestion;
   const [part, more, less] = MOVES[coordinate];
@@ -67,7 +67,7 @@ export function sideEffectsText(effects: readonly SideEffect[], most: number, fo
 }
 
 /** The fit with a proposed change made. */
-export function withChange(fit: Fit, change: Change): Fit {
+export function withChange(fit: Fit, change: ProposedChange): Fit {
   if (change.kind === 'move') return withCoordinate(fit, change, change.to);
   const seats = fit.seats.map((seat, index) =>
     index === change.seat ? withChoice(seat, change.choice) : seat,
@@ -75,7 +75,7 @@ export function withChange(fit: Fit, change: Change): Fit {
   return { ...fit, seats };
 }
 
-function withChoice(seat: Seat, choice: Extract<Change, { kind: 'choose' }>['choice']): Seat {
+function withChoice(seat: Seat, choice: Extract<ProposedChange, { kind: 'choose' }>['choice']): Seat {
   switch (choice) {
     case 'strapReleases':
       return { ...seat, rearRest: { ...seat.rearRest, strap: 'releases' } };

@@ -3,7 +3,7 @@ import { compareSeatingOrders } from './compare-seating-orders.ts';
 import { growthOfFits } from './growth-of-fits.ts';
 import { leastChange } from './least-change.ts';
 import { planDrilling } from './plan-drilling.ts';
-import { readPicture } from './read-picture.ts';
+import { readingOfPicture } from './reading-of-picture.ts';
 import { slowAnswersOf } from './slow-answers-of.ts';
 import { transferToBoat } from './transfer-to-boat.ts';
 import { trialAnswersOf } from './trial-answers-of.ts';
@@ -16,7 +16,7 @@ export const JOB_TABLE = {
   growthOfFits,
   leastChange,
   planDrilling,
-  readPicture,
+  readingOfPicture,
   slowAnswersOf,
   transferToBoat,
   trialAnswersOf,

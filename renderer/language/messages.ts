@@ -1,12 +1,12 @@
 import type { MessageKey } from '../../app/language/messages.ts';
 import { say, words } from '../../app/language/spoken.ts';
-import type { Values } from '../../app/language/translator.ts';
+import type { SayValues } from '../../app/language/translator.ts';
 
 export type { MessageKey } from '../../app/language/messages.ts';
 export { say, sayMessage, speak, words } from '../../app/language/spoken.ts';
 
 /** A refusal after which everything is as it was before, and says so. */
-export function unchanged(key: MessageKey, values?: Values): string {
+export function unchanged(key: MessageKey, values?: SayValues): string {
   return words().sentences([say(key, values), say('problem.unchanged')]);
 }
 

@@ -1,6 +1,6 @@
 import { agoText } from '../language/dates.ts';
 import { say } from '../language/messages.ts';
-import type { LibraryState } from './library-state.ts';
+import type { LibraryState } from './library-store.ts';
 
 const MINUTE_MS = 60_000;
 

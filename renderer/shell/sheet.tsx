@@ -1,7 +1,7 @@
 import { useEffect, useRef, useState } from 'react';
 import { LiveRegion } from '../announce/live-region.tsx';
 import { say } from '../language/messages.ts';
-import { useLibraryNews } from '../library/library-state.ts';
+import { useLibraryNews } from '../library/library-store.ts';
 import { hrefOf, type Route, useRoute } from '../route/route.ts';
 import { MenuCommands } from '../ui/menu-commands.tsx';
 import { FaultBoundary } from './fault-boundary.tsx';

@@ -11,7 +11,7 @@ import { strokeCycle } from '../../core/stroke/stroke-cycle.ts';
 import { strokeOfFit } from '../../core/stroke/stroke-of-fit.ts';
 import { wantedPaddle } from '../../renderer/bench/tabs/paddle/stock-words.ts';
 import { strokePlots } from '../../renderer/bench/tabs/stroke/stroke-plots.ts';
-import { tableRows } from '../../renderer/bench/tabs/stroke/table-rows.ts';
+import { strokeTableRows } from '../../renderer/bench/tabs/stroke/stroke-table-rows.ts';
 import { exampleFit, exampleSeat } from '../core/example/example-fit.ts';
 import { barriersInBothThemes } from './barriers.ts';
 import { handlePlace, nextFrame } from './hand.ts';
@@ -121,7 +121,7 @@ describe('the plots', () => {
     const fit = await keptFit();
     const rows = strokeCycle(strokeOfFit(fit, evaluateFit(fit)), 8);
     const { side } = fit.seats[0]!;
-    return tableRows(strokePlots(rows, { seat: 0, side, format })!, { perLeg: 8, format });
+    return strokeTableRows(strokePlots(rows, { seat: 0, side, format })!, { perLeg: 8, format });
   }
 
   async function shown() {

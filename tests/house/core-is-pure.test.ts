@@ -57,6 +57,21 @@ describe('the renderer', () => {
 });
 
 describe('every source file', () => {
+  it('exports no name that another file exports too', () => {
+    // The margin finds each tab by this name; the page says the core's sentences by their own names in its language.
+    const shared = /\/tab\.tsx$|^renderer\/language\/sentences\.ts$/;
+    const homes = new Map<string, string[]>();
+    const files = ['core', 'app', 'renderer'].flatMap(sources).filter((file) => !shared.test(file));
+    for (const file of notEmpty(files)) {
+      const declared = readFileSync(join(root, file), 'utf8').matchAll(
+        /^export (?:async )?(?:function\*?|const|class|interface|type) (\w+)/gm,
+      );
+      for (const [, name] of declared) homes.set(name!, [...(homes.get(name!) ?? []), file]);
+    }
+    const twice = [...homes].filter(([, [first, ...more]]) => more.some((file) => file !== first));
+    expect(twice).toEqual([]);
+  });
+
   it('stays under 400 lines', () => {
     const long = ['core', 'app', 'renderer', 'tests']
       .flatMap(sources)

@@ -4,7 +4,7 @@ import { dimensionLines } from '../../core/setout/dimension-lines.ts';
 import { LAYER_LINES } from '../../core/setout/layer-lines.ts';
 import { PAPERS } from '../../core/setout/paper.ts';
 import { scaleFor, sheetDrawing } from '../../core/setout/sheet-drawing.ts';
-import { words } from '../../core/setout/template-drawing.ts';
+import { textAt } from '../../core/setout/template-drawing.ts';
 import { bareLength } from '../../core/text/sheet-length.ts';
 import { inventedSetOut, ROWS_OF_HOLES } from '../core/setout/invented-set-out.ts';
 import { lettersOf } from '../core/setout/read-shapes.ts';
@@ -49,7 +49,7 @@ describe('lettering and lines (ISO 3098-1, nominal sizes; ISO 128-2, line widths
   const NOMINAL_MM = [1.8, 2.5, 3.5, 5, 7, 10];
 
   it('plain lettering has a nominal height', () => {
-    expect(NOMINAL_MM).toContain(words('K', [0, 0]).height);
+    expect(NOMINAL_MM).toContain(textAt('K', [0, 0]).height);
   });
 
   it('figures on reduced drawings have the next size that is legible', () => {

@@ -1,5 +1,5 @@
 import { type LibraryAddress, openLibrary } from '../../app/library/address.ts';
-import { type Calling, type Contact, contactLibrary } from '../../app/library/contact.ts';
+import { type Calling, contactLibrary, type LibraryContact } from '../../app/library/contact.ts';
 import { type LocalState, openLocalState } from '../../app/library/local-state.ts';
 import { eraseErased, eraseEverywhere } from '../../app/store/erase-everywhere.ts';
 import type { Store } from '../../app/store/store.ts';
@@ -26,7 +26,7 @@ export async function callOnce(
   store: Store,
   address: LibraryAddress,
   more: Partial<Calling> = {},
-): Promise<Contact | null> {
+): Promise<LibraryContact | null> {
   const sql = openLibrary(address);
   const state = openLocalState(store);
   try {

@@ -4,7 +4,7 @@ import type { PaperShape } from '../../../core/setout/paper-marks.ts';
 import { CAPITALS_OVER_SIZE } from '../../../core/setout/sheet-inks.ts';
 import type { SheetBox } from '../../../core/setout/sheet-layout.ts';
 import type { MillimetrePoint } from '../../../core/setout/template-drawing.ts';
-import { FIGURE_LOOK, type Look, SHEET_LOOK } from './looks.ts';
+import { FIGURE_LOOK, type PaperLook, SHEET_LOOK } from './looks.ts';
 import type { SheetPdf, Type } from './sheet-pdf.ts';
 
 /** What stands out of an earlier picture. */
@@ -19,7 +19,7 @@ export interface ViewPlacement {
 
 /** How a point of a list of shapes comes onto the page, and how it is drawn. */
 interface Drawn<R extends string> {
-  readonly look: Look<R>;
+  readonly look: PaperLook<R>;
   place(point: ViewPoint): MillimetrePoint;
 }
 
@@ -114,7 +114,7 @@ function clearGround(
 function drawArea<R extends string>(
   pdf: SheetPdf,
   { fills, outline }: Extract<Shape<R>, { kind: 'area' }>,
-  { look, placed }: { look: Look<R>; placed: (line: Line) => MillimetrePoint[] },
+  { look, placed }: { look: PaperLook<R>; placed: (line: Line) => MillimetrePoint[] },
 ): void {
   const drawn = fills.map(({ role, rings }) => ({ role, rings: rings.map(placed) }));
   if (outline) {

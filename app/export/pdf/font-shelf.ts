@@ -4,9 +4,9 @@ import { keysOf } from '../../../core/units/entries.ts';
 import { unpackWoff } from './unpack-woff.ts';
 
 /** Weights of lettering that sheets use. */
-export type Weight = 'regular' | 'strong';
+export type FontWeight = 'regular' | 'strong';
 
-const NUMBERS: Readonly<Record<Weight, number>> = { regular: 400, strong: 600 };
+const NUMBERS: Readonly<Record<FontWeight, number>> = { regular: 400, strong: 600 };
 
 /**
  * Alphabets, each a file of its own, in the order they are tried, with the family that has them. All families stand
@@ -60,12 +60,12 @@ function fontFile(font: string): string {
   const cut = font.lastIndexOf('-');
   const alphabet = font.slice(0, cut) as Alphabet;
   const family = FAMILIES[alphabet];
-  const weight = NUMBERS[font.slice(cut + 1) as Weight];
+  const weight = NUMBERS[font.slice(cut + 1) as FontWeight];
   return require.resolve(`@fontsource/${family}/files/${family}-${alphabet}-${weight}-normal.woff`);
 }
 
 /** Names of the fonts of a weight, in the order they are tried. */
-export function fontsOf(weight: Weight): string[] {
+export function fontsOf(weight: FontWeight): string[] {
   return ALPHABETS.map((alphabet) => `${alphabet}-${weight}`);
 }
 

@@ -3,7 +3,7 @@ import { SHEET_LINES, type SheetRole } from '../../../core/setout/layer-lines.ts
 import { SHEET_INK } from './sheet-inks.ts';
 
 /** How a page shows the roles of a list of shapes: colours, and lines in millimetres on the paper. */
-export interface Look<R extends string> {
+export interface PaperLook<R extends string> {
   colour(role: R): string;
   line(role: R, weight: Weight): { readonly width: number; readonly dash?: readonly number[] };
 }
@@ -36,13 +36,13 @@ const COLOURS: Readonly<Record<Role, string>> = {
 const WIDTHS: Readonly<Record<Weight, number>> = { contour: 0.2, detail: 0.14 };
 
 /** Figure, boat and fittings. */
-export const FIGURE_LOOK: Look<Role> = {
+export const FIGURE_LOOK: PaperLook<Role> = {
   colour: (role) => COLOURS[role],
   line: (_, weight) => ({ width: WIDTHS[weight] }),
 };
 
 /** Sheets and templates. */
-export const SHEET_LOOK: Look<SheetRole> = {
+export const SHEET_LOOK: PaperLook<SheetRole> = {
   colour: (role) => SHEET_INK[SHEET_LINES[role].ink],
   line: (role) => SHEET_LINES[role],
 };

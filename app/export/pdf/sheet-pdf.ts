@@ -2,14 +2,14 @@ import PDFDocument from 'pdfkit';
 import type { MillimetrePoint } from '../../../core/setout/template-drawing.ts';
 import { scriptRuns } from '../../language/script-runs.ts';
 import { onOneLine } from '../../shell/plain-text.ts';
-import { fontBytes, fontRuns, fontsOf, type Glyphs, type Weight } from './font-shelf.ts';
+import { type FontWeight, fontBytes, fontRuns, fontsOf, type Glyphs } from './font-shelf.ts';
 import { createTags, type Tag, type Tags } from './tags.ts';
 
 /** PDF points in a millimetre. */
 const POINTS = 72 / 25.4;
 
 /** How something is inked. Widths and dashes in millimetres; `fill` and `stroke` as #rrggbb. */
-export interface Ink {
+export interface PdfInk {
   readonly stroke?: string;
   readonly fill?: string;
   readonly width?: number;
@@ -20,7 +20,7 @@ export interface Ink {
 /** How words are set: size in millimetres of type (not of capitals). */
 export interface Type {
   readonly size: number;
-  readonly weight?: Weight;
+  readonly weight?: FontWeight;
   readonly colour?: string;
   readonly anchor?: 'start' | 'middle' | 'end';
   /** Counter-clockwise about the anchor, degrees. */
@@ -35,11 +35,11 @@ export interface Type {
  */
 export interface SheetPdf {
   addPage(size: { width: number; height: number }): void;
-  path(points: readonly MillimetrePoint[], ink: Ink & { closed?: boolean }): void;
+  path(points: readonly MillimetrePoint[], ink: PdfInk & { closed?: boolean }): void;
   /** Several rings as one shape. */
-  shape(rings: readonly (readonly MillimetrePoint[])[], ink: Ink): void;
-  circle(centre: MillimetrePoint, radius: number, ink: Ink): void;
-  rect(box: { left: number; top: number; width: number; height: number }, ink: Ink): void;
+  shape(rings: readonly (readonly MillimetrePoint[])[], ink: PdfInk): void;
+  circle(centre: MillimetrePoint, radius: number, ink: PdfInk): void;
+  rect(box: { left: number; top: number; width: number; height: number }, ink: PdfInk): void;
   /** Words on a baseline; gives their width. */
   text(words: string, at: MillimetrePoint, type: Type): number;
   widthOf(words: string, type: Pick<Type, 'size' | 'weight'>): number;
@@ -104,7 +104,7 @@ export function createSheetPdf(about: {
     return glyphs;
   }
 
-  const runsOf = (words: string, weight: Weight = 'regular') =>
+  const runsOf = (words: string, weight: FontWeight = 'regular') =>
     fontRuns(words, fontsOf(weight), { glyphsOf, missing });
 
   function widthOf(words: string, { size, weight }: Pick<Type, 'size' | 'weight'>): number {
@@ -114,7 +114,7 @@ export function createSheetPdf(about: {
     }, 0);
   }
 
-  function inked({ stroke, fill, width = 0.25, dash = [], opacity = 1 }: Ink): void {
+  function inked({ stroke, fill, width = 0.25, dash = [], opacity = 1 }: PdfInk): void {
     doc
       .lineWidth(width * POINTS)
       .lineJoin('round')

@@ -1,15 +1,15 @@
-import type { Placed, Spacing } from './flow.ts';
+import type { PlacedRow, Spacing } from './flow.ts';
 
 /** From as usual to close: a closer one is taken only where it saves a sheet. */
 const SPACINGS: readonly Spacing[] = [{ gapMm: 3.5 }, { gapMm: 1 }, { gapMm: 1, keep: 2 }];
 
 /** How many sheets rows take; one where there are none. */
-export function sheetsOf(placed: readonly Placed[]): number {
+export function sheetsOf(placed: readonly PlacedRow[]): number {
   return 1 + Math.max(0, ...placed.map(({ page }) => page));
 }
 
 /** Height of the rows on the last sheet, one under the other, millimetres. */
-function lastSheetMm(placed: readonly Placed[]): number {
+function lastSheetMm(placed: readonly PlacedRow[]): number {
   const last = sheetsOf(placed) - 1;
   return placed.filter(({ page }) => page === last).reduce((sum, { row }) => sum + row.height, 0);
 }
@@ -19,9 +19,9 @@ function lastSheetMm(placed: readonly Placed[]): number {
  * blocks move there, as few of them as fill it so far, if that adds no sheet. `blocks` is how many there are.
  */
 export function fewestSheets(
-  flowed: (spacing: Spacing) => Placed[],
+  flowed: (spacing: Spacing) => PlacedRow[],
   { blocks, leastMm }: { blocks: number; leastMm: number },
-): Placed[] {
+): PlacedRow[] {
   const tried = SPACINGS.map(flowed);
   const fewest = Math.min(...tried.map(sheetsOf));
   const best = tried.find((placed) => sheetsOf(placed) === fewest)!;

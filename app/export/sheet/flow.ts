@@ -5,7 +5,7 @@ import { SHEET_INK } from '../pdf/sheet-inks.ts';
 import type { SheetPdf } from '../pdf/sheet-pdf.ts';
 
 /** A piece that is not broken: its height in a column of a width, and how it is drawn. */
-export interface Row {
+export interface FlowRow {
   readonly height: number;
   draw(pdf: SheetPdf, at: { left: number; top: number; width: number }): void;
 }
@@ -19,19 +19,19 @@ export interface Block {
   readonly heads: number;
   /** Under its heading at least so many rows stand in the same column. */
   readonly keep: number;
-  rows(pdf: SheetPdf, width: number): readonly Row[];
+  rows(pdf: SheetPdf, width: number): readonly FlowRow[];
 }
 
 /** A column to fill: its page (0 first) and its box. */
-export interface Column {
+export interface FlowColumn {
   readonly page: number;
   readonly box: SheetBox;
 }
 
 /** A row with its place. */
-export interface Placed {
+export interface PlacedRow {
   readonly page: number;
-  readonly row: Row;
+  readonly row: FlowRow;
   readonly left: number;
   readonly top: number;
   readonly width: number;
@@ -56,18 +56,18 @@ export interface Spacing {
 export function flow(
   pdf: SheetPdf,
   blocks: readonly Block[],
-  { columns, gapMm, keep = Infinity, pageBefore }: Spacing & { columns: Iterator<Column> },
-): Placed[] {
-  const placed: Placed[] = [];
-  let column = columns.next().value as Column;
+  { columns, gapMm, keep = Infinity, pageBefore }: Spacing & { columns: Iterator<FlowColumn> },
+): PlacedRow[] {
+  const placed: PlacedRow[] = [];
+  let column = columns.next().value as FlowColumn;
   let top = column.box.top;
   const room = () => column.box.top + column.box.height - top;
   const empty = () => top === column.box.top;
   const advance = () => {
-    column = columns.next().value as Column;
+    column = columns.next().value as FlowColumn;
     top = column.box.top;
   };
-  const put = (row: Row) => {
+  const put = (row: FlowRow) => {
     placed.push({ page: column.page, row, left: column.box.left, top, width: column.box.width });
     top += row.height;
   };
@@ -94,7 +94,7 @@ export function flow(
   return placed;
 }
 
-function headingRow(heading: string): Row {
+function headingRow(heading: string): FlowRow {
   return {
     height: HEADING_MM,
     draw(pdf, { left, top, width }) {

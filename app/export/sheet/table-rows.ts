@@ -2,7 +2,7 @@ import type { GridEntry, SheetColumn } from '../../../core/setout/sheet-block.ts
 import { SHEET_TYPE } from '../../../core/setout/sheet-inks.ts';
 import { LINE_MM, SHEET_INK } from '../pdf/sheet-inks.ts';
 import type { SheetPdf } from '../pdf/sheet-pdf.ts';
-import type { Row } from './flow.ts';
+import type { FlowRow } from './flow.ts';
 
 const PAD_MM = 1.1;
 const GUTTER_MM = 2;
@@ -14,12 +14,12 @@ export function tableRows(
   pdf: SheetPdf,
   width: number,
   { columns, cells }: { columns: readonly SheetColumn[]; cells: readonly (readonly string[])[] },
-): Row[] {
+): FlowRow[] {
   const total = columns.reduce((sum, { share }) => sum + share, 0);
   const widths = columns.map(({ share }) => (width * share) / total);
   const lefts = widths.map((_, index) => widths.slice(0, index).reduce((sum, wide) => sum + wide, 0));
   const table = { tag: 'Table', key: cells } as const;
-  const row = (texts: readonly string[], { title }: { title: boolean }): Row => {
+  const row = (texts: readonly string[], { title }: { title: boolean }): FlowRow => {
     const size = title ? SHEET_TYPE.small : SHEET_TYPE.body;
     const lines = texts.map((text, index) =>
       pdf.lines(text, widths[index]! - GUTTER_MM, { size, weight: weightOf(columns[index]!, title) }),
@@ -79,10 +79,10 @@ export function listRows(
   pdf: SheetPdf,
   width: number,
   { sentences, numbered, strong }: { sentences: readonly string[]; numbered: boolean; strong: boolean },
-): Row[] {
+): FlowRow[] {
   const indent = numbered ? 6 : 4;
   const weight = strong ? 'strong' : 'regular';
-  return sentences.map((sentence, index): Row => {
+  return sentences.map((sentence, index): FlowRow => {
     const lines = pdf.lines(sentence, width - indent, { size: SHEET_TYPE.body, weight });
     return {
       height: lines.length * LINE_MM + 0.9,
@@ -106,9 +106,9 @@ export function gridRows(
   pdf: SheetPdf,
   width: number,
   { entries, perRow }: { entries: readonly GridEntry[]; perRow: number },
-): Row[] {
+): FlowRow[] {
   const cell = width / perRow;
-  const rows: Row[] = [];
+  const rows: FlowRow[] = [];
   for (let from = 0; from < entries.length; from += perRow) {
     const part = entries.slice(from, from + perRow);
     rows.push({

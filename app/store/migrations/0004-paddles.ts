@@ -1,5 +1,5 @@
 /** The club's paddles. */
-export const paddles = `
+export const stockPaddles = `
 CREATE TABLE paddles (
   id TEXT PRIMARY KEY,
   name TEXT NOT NULL,

@@ -1,7 +1,7 @@
 import { firstStore } from './0001-first-store.ts';
 import { trials } from './0002-trials.ts';
 import { measuringsAndPhotos } from './0003-measurings-and-photos.ts';
-import { paddles } from './0004-paddles.ts';
+import { stockPaddles } from './0004-paddles.ts';
 import { wordsOfPeople } from './0005-words-of-people.ts';
 import { versions } from './0006-versions.ts';
 import { safeguards } from './0007-safeguards.ts';
@@ -13,7 +13,7 @@ export const MIGRATIONS: readonly string[] = [
   firstStore,
   trials,
   measuringsAndPhotos,
-  paddles,
+  stockPaddles,
   wordsOfPeople,
   versions,
   safeguards,

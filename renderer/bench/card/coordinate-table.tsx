@@ -11,11 +11,11 @@ import { coordinateName } from '../coordinates.ts';
 import { CoordinateField } from './coordinate-field.tsx';
 import { directionWord, effectText, isNothing, stepsFor } from './effect-text.ts';
 import {
-  type Change,
   effectsOf,
   HEADLINE_EFFECTS,
   hasOwnEffects,
   type OwnEffect,
+  type StepEffect,
   stepEffects,
 } from './step-effects.ts';
 
@@ -112,7 +112,7 @@ function EffectCells({ coordinate, fitting }: Omit<RowProps, 'occupied'>) {
 }
 
 /** "side −6.4 mm": what a turn does, shortly. */
-function ownText(change: Change, format: Format): string {
+function ownText(change: StepEffect, format: Format): string {
   return say('effect.written', {
     name: say(`card.own.${change.id as OwnEffect}`),
     change: effectText(change, format),

@@ -3,7 +3,7 @@ import { COORDINATES, type FittingCoordinate, isAngle } from '../../../core/docu
 import { withUnit } from '../../../core/text/with-unit.ts';
 import { LENGTH_UNITS } from '../../../core/units/length-text.ts';
 import { say } from '../../language/messages.ts';
-import type { Change, Steps } from './step-effects.ts';
+import type { StepEffect, Steps } from './step-effects.ts';
 
 const TURN_DEG = 5;
 
@@ -16,7 +16,7 @@ export function stepsFor({ lengthUnit }: Format): Steps {
 const WHOLE_FROM = 9.95;
 
 /** Changes with one place more than the values themselves: tenths of a millimetre, of a degree, of a small share. */
-export function effectText({ id, unit, by }: Change, format: Format): string {
+export function effectText({ id, unit, by }: StepEffect, format: Format): string {
   if (by === null) return '–';
   const tenths = { decimals: 1, signed: true } as const;
   if (unit === 'rad') return format.degrees((by * 180) / Math.PI, tenths);

@@ -22,7 +22,7 @@ export type OwnEffect = (typeof TURN_EFFECTS)[keyof typeof TURN_EFFECTS][number]
 export type HeadlineEffect = (typeof HEADLINE_EFFECTS)[Lockable][number] | OwnEffect;
 
 /** What one step along a coordinate does to one outcome: the change in its own SI unit; null where it is not known. */
-export interface Change {
+export interface StepEffect {
   readonly id: HeadlineEffect;
   readonly unit: Unit;
   readonly by: number | null;
@@ -49,9 +49,9 @@ export function stepEffects(
   coordinate: FittingCoordinate,
   ids: readonly HeadlineEffect[],
   { derivatives, seat, steps }: { derivatives: readonly Derivative[]; seat: number; steps: Steps },
-): Change[] {
+): StepEffect[] {
   const by = isAngle(coordinate) ? steps.turnDeg : steps.placeM;
-  return ids.map((id): Change => {
+  return ids.map((id): StepEffect => {
     const found = derivatives.find((d) => d.id === id && (d.seat === seat || d.seat === null));
     return { id, unit: found?.unit ?? '1', by: found ? found.perUnit * by : null };
   });

@@ -19,14 +19,21 @@ import { strokeOutline } from '../layers/stroke-outline.ts';
 import { support } from '../layers/support.ts';
 import { cockpitView } from '../view/cockpit-view.ts';
 import type { Grip } from '../view/handle.ts';
-import { type HullLines, hullLines } from '../view/hull-lines.ts';
+import { type HullDrawing, hullDrawing } from '../view/hull-drawing.ts';
 import { type Palette, readPalette } from '../view/palette.ts';
 import { forgetWidths, Pen } from '../view/pen.ts';
 import { boatBox, pictureOf } from '../view/picture.ts';
-import { type Held, LAYERS, type LayerName, type Part, type Picture, type Scene } from '../view/scene.ts';
+import {
+  type Held,
+  LAYERS,
+  type LayerName,
+  type Picture,
+  type Scene,
+  type ScenePart,
+} from '../view/scene.ts';
 import { CARD, type CardSize, layOutWholeBoat, type SheetLayout, TOUCH_CARD } from '../view/sheet-layout.ts';
 import { strokePicture } from '../view/stroke-pictures.ts';
-import { type Camera, fitCamera, type ViewGeometry } from '../view/view-geometry.ts';
+import { fitCamera, type ViewCamera, type ViewGeometry } from '../view/view-geometry.ts';
 import { PaperLayer } from './paper-layer.ts';
 
 /** What the views are asked to show: the seat worked on, or the whole boat. */
@@ -61,7 +68,7 @@ export class BenchCanvas {
   private readonly view: BenchView;
   private readonly host: HTMLElement;
   private readonly layers: ReadonlyMap<LayerName, PaperLayer>;
-  private readonly parts: readonly Part[];
+  private readonly parts: readonly ScenePart[];
   private readonly stops: (() => void)[] = [];
   private readonly dirty = new Set<LayerName>();
   private frame = 0;
@@ -72,8 +79,8 @@ export class BenchCanvas {
   private format: Format;
   private size = { width: 0, height: 0 };
   private layout: SheetLayout | null = null;
-  private camera: Camera | null = null;
-  private lines: { boat: Fit['boat']; lines: HullLines } | null = null;
+  private camera: ViewCamera | null = null;
+  private lines: { boat: Fit['boat']; lines: HullDrawing } | null = null;
   private picture: Picture;
   private ghost: { fit: Fit; picture: Picture } | null = null;
   private showing: Showing = 'seat';
@@ -175,9 +182,9 @@ export class BenchCanvas {
     };
   }
 
-  private hullLines(): HullLines {
+  private hullLines(): HullDrawing {
     const { boat: ofBoat } = this.document.live().fit;
-    if (this.lines?.boat !== ofBoat) this.lines = { boat: ofBoat, lines: hullLines(ofBoat) };
+    if (this.lines?.boat !== ofBoat) this.lines = { boat: ofBoat, lines: hullDrawing(ofBoat) };
     return this.lines.lines;
   }
 
@@ -240,7 +247,7 @@ export class BenchCanvas {
     return this.showing;
   }
 
-  look(camera: Camera): void {
+  look(camera: ViewCamera): void {
     this.camera = camera;
     this.fitted = false;
     this.invalidate(ALL);

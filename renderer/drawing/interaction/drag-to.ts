@@ -8,7 +8,7 @@ import { bearingPoint, type SeatPlace } from '../view/handle-places.ts';
 import type { ViewName } from '../view/view-geometry.ts';
 
 /** Values that the hand asks for, before limits and holes, in each coordinate's own unit (metres or degrees). */
-export type Asked = Partial<Record<FittingCoordinate, number>>;
+export type WantedCoordinates = Partial<Record<FittingCoordinate, number>>;
 
 /** Below this share of its length seen, a shaft points at the eye and the hand cannot slide along it. */
 const LEAST_SEEN = 0.2;
@@ -17,11 +17,15 @@ const LEAST_SEEN = 0.2;
  * What a pull asks for. `from` and `to` are the points of the boat under the pointer when it took hold and now (along
  * the view's line of sight they agree); the fitting follows by the difference, so that it never jumps to the pointer.
  */
-export function askedBy(grip: Grip, start: SeatPlace, { from, to }: { from: Vec3; to: Vec3 }): Asked {
+export function askedBy(
+  grip: Grip,
+  start: SeatPlace,
+  { from, to }: { from: Vec3; to: Vec3 },
+): WantedCoordinates {
   const { motion } = HANDLES[grip.handle];
   if (motion === 'turn') return turned(grip, start, { from, to });
   if (motion === 'shaft') return slid(grip.view, start, subtract(to, from));
-  const asked: Asked = {};
+  const asked: WantedCoordinates = {};
   const moved = subtract(to, from);
   for (const coordinate of HANDLES[grip.handle].views[grip.view] ?? []) {
     asked[coordinate] = coordinateOf(start.seat, coordinate) + partOf(coordinate, moved, start);
@@ -36,7 +40,11 @@ function partOf(coordinate: FittingCoordinate, moved: Vec3, { frame }: SeatPlace
   return axis === 'across' ? moved.y * sideSign(frame.side) : moved.z;
 }
 
-function turned({ handle, view }: Grip, start: SeatPlace, { from, to }: { from: Vec3; to: Vec3 }): Asked {
+function turned(
+  { handle, view }: Grip,
+  start: SeatPlace,
+  { from, to }: { from: Vec3; to: Vec3 },
+): WantedCoordinates {
   const coordinate = HANDLES[handle].views[view]![0]!;
   const pivot = bearingPoint(start, handle);
   const sign = sideSign(start.frame.side);
@@ -52,7 +60,7 @@ function wrapped(angle: number): number {
   return Math.atan2(Math.sin(angle), Math.cos(angle));
 }
 
-function slid(view: ViewName, start: SeatPlace, moved: Vec3): Asked {
+function slid(view: ViewName, start: SeatPlace, moved: Vec3): WantedCoordinates {
   if (!start.hands) return {};
   const whole = subtract(start.hands.lower, start.hands.top);
   const shaft = { ...whole, [view === 'profile' ? 'y' : 'x']: 0 };

@@ -60,7 +60,7 @@ function screenSign(coordinate: FittingCoordinate, view: ViewName, { frame }: Se
 }
 
 /** One step of the arrows: 1 mm or 1°; with Shift ten times as much, with Ctrl a tenth. */
-export function stepOf(
+export function arrowStepOf(
   coordinate: FittingCoordinate,
   { shift, ctrl }: Pick<ArrowPress, 'shift' | 'ctrl'>,
 ): number {
@@ -100,7 +100,7 @@ export function nudged(
   }: { limits: DragLimits; press: Omit<ArrowPress, 'key'>; drilled?: readonly number[] },
 ): number {
   const now = coordinateOf(place.seat, push.coordinate);
-  const step = stepOf(push.coordinate, press);
+  const step = arrowStepOf(push.coordinate, press);
   const finest = COORDINATES[push.coordinate].arrowStep / 10;
   const wanted =
     limits.pitch && !press.alt

@@ -4,7 +4,7 @@ import { topOf } from '../../../core/parts/part.ts';
 import { seatPlace } from '../view/handle-places.ts';
 import { isInsideRing } from '../view/inside-ring.ts';
 import { onto, type Scene, seatReport } from '../view/scene.ts';
-import { apart, isWithin, type ScreenPoint } from '../view/screen-point.ts';
+import { isWithin, type ScreenPoint, screenDistance } from '../view/screen-point.ts';
 import { supportRing } from '../view/support-ring.ts';
 import { viewAt } from '../view/view-geometry.ts';
 import { isOnFigure } from './on-figure.ts';
@@ -43,7 +43,7 @@ function partFromSide(scene: Scene, screen: ScreenPoint): PartName | null {
     [points.kneelingKnee, 'kneelingKnee'],
     [points.kneelingHip, 'hip'],
   ];
-  const joint = joints.find(([at]) => apart(to(at), screen) < NEAR_JOINT);
+  const joint = joints.find(([at]) => screenDistance(to(at), screen) < NEAR_JOINT);
   if (joint) return joint[1];
   if (nearSegment(to(points.topHand), to(points.lowerHand), screen) < NEAR_SHAFT) return 'paddle';
   return isOnTrunk(scene, 'profile', screen) ? 'trunk' : null;

@@ -4,7 +4,7 @@ import { say } from '../../language/messages.ts';
 import type { BenchCanvas } from '../canvas/bench-canvas.ts';
 import { gripMarks } from '../view/grip-marks.ts';
 import { type Grip, HANDLE_IDS, HANDLES, type HandleId, sameGrip } from '../view/handle.ts';
-import { apart, type ScreenPoint } from '../view/screen-point.ts';
+import { type ScreenPoint, screenDistance } from '../view/screen-point.ts';
 import { panBy, type ViewName, viewAt, zoomAbout } from '../view/view-geometry.ts';
 import { type Drag, type DragKeys, draggedTo, startDrag } from './drag.ts';
 import type { HandStore } from './hand-state.ts';
@@ -260,7 +260,7 @@ export class PointerHand {
     const before = fingers.get(pointer);
     const { geometry } = this.canvas;
     if (!before || !geometry) return;
-    panning.pushed ||= fingers.size > 1 || apart(from, at) >= PRESS_PX;
+    panning.pushed ||= fingers.size > 1 || screenDistance(from, at) >= PRESS_PX;
     if (!panning.pushed) return;
     const others = [...fingers].filter(([id]) => id !== pointer).map(([, place]) => place);
     fingers.set(pointer, at);

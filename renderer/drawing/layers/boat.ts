@@ -1,10 +1,10 @@
 import { boatParts } from '../../../core/drawing/boat-shapes.ts';
 import type { Shape } from '../../../core/graphics/shape.ts';
 import { boardTopAt } from '../../../core/parts/board.ts';
-import { waterHeight, waterlines } from '../view/hull-lines.ts';
+import { waterHeight, waterlines } from '../view/hull-drawing.ts';
 import { DASH, type Pen } from '../view/pen.ts';
 import { placedIn } from '../view/placed-in.ts';
-import { afloatReady, onto, type Part, type Scene } from '../view/scene.ts';
+import { afloatReady, onto, type Scene, type ScenePart } from '../view/scene.ts';
 import type { ScreenPoint } from '../view/screen-point.ts';
 import { isShown } from '../view/sheet-layout.ts';
 import type { ViewName } from '../view/view-geometry.ts';
@@ -19,7 +19,7 @@ const LIT_INK = { stroke: 'accent', width: LIT } as const;
 const LEAST_HOLE_GAP = 3;
 
 /** The hull in its three views, true to its sections, and the water it lies in. */
-export const boat: Part = {
+export const boat: ScenePart = {
   layer: 'boat',
   paint(pen, scene) {
     const { plan, profile, section } = scene.layout.windows;

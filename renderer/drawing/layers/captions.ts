@@ -1,13 +1,13 @@
 import { instantName } from '../../language/instant-name.ts';
 import { say } from '../../language/messages.ts';
 import { LETTERING } from '../view/pen.ts';
-import type { Part, Scene } from '../view/scene.ts';
+import type { Scene, ScenePart } from '../view/scene.ts';
 import type { ScreenRect } from '../view/screen-point.ts';
 import { isShown } from '../view/sheet-layout.ts';
 import { VIEWS } from '../view/view-geometry.ts';
 
 /** Names of the views, in the corner of each; with the instant of the stroke where another than ready is drawn. */
-export const captions: Part = {
+export const captions: ScenePart = {
   layer: 'labels',
   paint(pen, scene) {
     for (const { words, rect } of captionsOf(scene, (text) => pen.widthOf(text, 'caption'))) {

@@ -7,7 +7,7 @@ import { toDegrees } from '../../../core/units/angle.ts';
 import { say } from '../../language/messages.ts';
 import { rangeText } from '../../language/range-text.ts';
 import { type AngleMark, angleMarks } from '../view/angle-marks.ts';
-import { waterHeight } from '../view/hull-lines.ts';
+import { waterHeight } from '../view/hull-drawing.ts';
 import type { LabelWish } from '../view/label-placer.ts';
 import type { ColourName } from '../view/palette.ts';
 import { LETTERING, type LetteringName } from '../view/pen.ts';
@@ -28,12 +28,12 @@ export interface DrawnLabel extends LabelWish {
   readonly part: string | null;
 }
 
-export type Measure = (text: string, lettering: LetteringName) => number;
+export type MeasureText = (text: string, lettering: LetteringName) => number;
 
 const MARK_ROOM = SEVERITY_PX + 5;
 
 /** Makes labels with the sizes of their texts. */
-function labelMaker(measure: Measure) {
+function labelMaker(measure: MeasureText) {
   return (given: {
     id: string;
     text: string;
@@ -59,7 +59,7 @@ function labelMaker(measure: Measure) {
 }
 
 /** Every label of the seat worked on that has what it speaks of in sight, the most important first. */
-export function drawingLabels(scene: Scene, measure: Measure): DrawnLabel[] {
+export function drawingLabels(scene: Scene, measure: MeasureText): DrawnLabel[] {
   const make = labelMaker(measure);
   const labels = isOverview(scene)
     ? [nameLabels, loadLabels]

@@ -3,7 +3,7 @@ import { nearness } from '../../../core/graphics/view.ts';
 import type { FigurePoint } from '../../../core/posture/stance.ts';
 import type { Pen } from '../view/pen.ts';
 import { placedIn } from '../view/placed-in.ts';
-import { isOverview, isSeatInSight, onto, type Part, type Scene } from '../view/scene.ts';
+import { isOverview, isSeatInSight, onto, type Scene, type ScenePart } from '../view/scene.ts';
 import { isShown } from '../view/sheet-layout.ts';
 import type { ViewName } from '../view/view-geometry.ts';
 import { fittingsFromAbove, fittingsOver } from './fittings.ts';
@@ -14,7 +14,7 @@ const FITTINGS_OVER = 0.42;
 /** The others in the boat: beside the seat worked on, and where the whole boat is shown. */
 const NEIGHBOUR = { close: 0.4, overview: 0.75 };
 /** The kneeling paddler from all three sides, with the paddle in the hands; from above, the fittings show through. */
-export const figures: Part = {
+export const figures: ScenePart = {
   layer: 'boat',
   paint(pen, scene) {
     const { windows } = scene.layout;

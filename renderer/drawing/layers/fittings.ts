@@ -5,14 +5,14 @@ import { ringsOf } from '../../../core/graphics/shape.ts';
 import { type SeatPlace, seatPlace } from '../view/handle-places.ts';
 import { DASH, type Pen } from '../view/pen.ts';
 import { placedIn } from '../view/placed-in.ts';
-import { isSeatInSight, type Part, type Picture, type Scene } from '../view/scene.ts';
+import { isSeatInSight, type Picture, type Scene, type ScenePart } from '../view/scene.ts';
 import { isShown } from '../view/sheet-layout.ts';
 import type { ViewName } from '../view/view-geometry.ts';
 
 const NEIGHBOUR = 0.5;
 
 /** Knee pad with its recess, rear rest and the front foot's print, in the three views. */
-export const fittings: Part = {
+export const fittings: ScenePart = {
   layer: 'boat',
   paint(pen, scene) {
     const { windows } = scene.layout;

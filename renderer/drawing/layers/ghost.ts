@@ -4,16 +4,19 @@ import { topOf } from '../../../core/parts/part.ts';
 import { seatPlace } from '../view/handle-places.ts';
 import { DASH, Pen } from '../view/pen.ts';
 import { placedIn } from '../view/placed-in.ts';
-import { isSeatInSight, onto, type Part, type Picture, type Scene } from '../view/scene.ts';
+import { isSeatInSight, onto, type Picture, type Scene, type ScenePart } from '../view/scene.ts';
 import { VIEWS } from '../view/view-geometry.ts';
 
 /** The start of a drag, a previewed change or a compared revision: dashed outlines of fittings and figure. */
-export function ghostPart(): Part {
+export function ghostPart(): ScenePart {
   return outlinePart((scene) => scene.held?.start ?? scene.ghost, { fittings: true });
 }
 
 /** Dashed outlines of whatever `pick` says (null: nothing), drawn on a sheet of its own and kept while they stay. */
-export function outlinePart(pick: (scene: Scene) => Picture | null, options: { fittings: boolean }): Part {
+export function outlinePart(
+  pick: (scene: Scene) => Picture | null,
+  options: { fittings: boolean },
+): ScenePart {
   let sheet: HTMLCanvasElement | null = null;
   let drawn: { key: string; picture: Picture } | null = null;
   return {

@@ -1,11 +1,11 @@
 import { type GripMark, gripMarks } from '../view/grip-marks.ts';
 import { HANDLES, sameGrip } from '../view/handle.ts';
 import type { Pen } from '../view/pen.ts';
-import type { Part, Scene } from '../view/scene.ts';
+import type { Scene, ScenePart } from '../view/scene.ts';
 import type { ScreenPoint } from '../view/screen-point.ts';
 
 /** The handles: rings that say where a fitting can be taken. What the hand holds, and only that, is in the accent. */
-export const grips: Part = {
+export const grips: ScenePart = {
   layer: 'hand',
   paint(pen, scene) {
     for (const mark of gripMarks(scene)) gripMark(pen, scene, mark);

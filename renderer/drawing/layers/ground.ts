@@ -1,13 +1,13 @@
 import { say } from '../../language/messages.ts';
 import { crisp, DASH, type Pen } from '../view/pen.ts';
 import { type RulerMark, rulerMarks } from '../view/ruler-marks.ts';
-import { datumX, onto, type Part, type Scene } from '../view/scene.ts';
+import { datumX, onto, type Scene, type ScenePart } from '../view/scene.ts';
 import type { ScreenRect } from '../view/screen-point.ts';
 import { seatFloor } from '../view/seat-floor.ts';
 import { isShown } from '../view/sheet-layout.ts';
 
 /** Station lines, centre mark, centrelines, rulers: everything that stands still in a drag. */
-export const ground: Part = {
+export const ground: ScenePart = {
   layer: 'ground',
   paint(pen, scene) {
     stationLines(pen, scene);

@@ -6,12 +6,12 @@ import { HANDLES } from '../view/handle.ts';
 import { bearingPoint, handlePlace, seatPlace } from '../view/handle-places.ts';
 import type { DragLimits } from '../view/limits.ts';
 import { crisp, DASH, type Pen } from '../view/pen.ts';
-import { datumX, onto, type Part, type Scene } from '../view/scene.ts';
+import { datumX, onto, type Scene, type ScenePart } from '../view/scene.ts';
 import type { ScreenPoint } from '../view/screen-point.ts';
 import { heldDimensions } from './held-labels.ts';
 
 /** What shows while the hand holds something: soft limits, dimensions from the datums, projection lines to the other views. */
-export const guides: Part = {
+export const guides: ScenePart = {
   layer: 'hand',
   paint(pen, scene) {
     if (!scene.held) return;

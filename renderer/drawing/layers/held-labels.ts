@@ -9,10 +9,10 @@ import { datumX, onto, type Scene } from '../view/scene.ts';
 import type { ScreenPoint } from '../view/screen-point.ts';
 import { seatFloor } from '../view/seat-floor.ts';
 import type { ViewName } from '../view/view-geometry.ts';
-import type { DrawnLabel, Measure } from './drawing-labels.ts';
+import type { DrawnLabel, MeasureText } from './drawing-labels.ts';
 
 /** A dimension of what the hand holds: from a datum to the handle, with its value. */
-export interface Dimension {
+export interface HeldDimension {
   readonly coordinate: FittingCoordinate;
   /** From the datum to the handle, screen. */
   readonly line: readonly [ScreenPoint, ScreenPoint];
@@ -23,7 +23,7 @@ export interface Dimension {
 const BESIDE = 26;
 
 /** The dimensions of the held handle in the view it is held in; none for what turns or slides. */
-export function heldDimensions(scene: Scene): Dimension[] {
+export function heldDimensions(scene: Scene): HeldDimension[] {
   const grip = scene.held?.grip;
   if (!grip || HANDLES[grip.handle].motion !== 'place') return [];
   const { fit, report } = scene.picture;
@@ -63,7 +63,7 @@ function lineOf(
 }
 
 /** Live coordinates beside what the hand holds, and the name of what it points at. */
-export function heldLabels(scene: Scene, measure: Measure): DrawnLabel[] {
+export function heldLabels(scene: Scene, measure: MeasureText): DrawnLabel[] {
   const grip = scene.held?.grip;
   if (!grip) return [];
   const { fit, report } = scene.picture;

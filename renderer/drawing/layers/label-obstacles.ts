@@ -3,7 +3,7 @@ import { along, type Vec3 } from '../../../core/frame/vec3.ts';
 import { flatOval } from '../../../core/graphics/oval.ts';
 import { angleMarks } from '../view/angle-marks.ts';
 import { gripMarks } from '../view/grip-marks.ts';
-import type { Disc } from '../view/inside-ring.ts';
+import type { ScreenDisc } from '../view/inside-ring.ts';
 import type { Obstacles } from '../view/label-placer.ts';
 import { isOverview, onto, type Scene, seatReport } from '../view/scene.ts';
 import type { ScreenPoint, ScreenRect } from '../view/screen-point.ts';
@@ -11,7 +11,7 @@ import { seatFloor } from '../view/seat-floor.ts';
 import { supportRing } from '../view/support-ring.ts';
 import { VIEWS } from '../view/view-geometry.ts';
 import { captionsOf } from './captions.ts';
-import type { Measure } from './drawing-labels.ts';
+import type { MeasureText } from './drawing-labels.ts';
 import type { Leader } from './leaders.ts';
 
 /** A line that a label should not lie on is felt as beads this wide, this far apart, pixels. */
@@ -26,7 +26,7 @@ const LOOK_ROOM = { width: 190, height: 32 };
 /** What labels keep clear of: captions and handles always; the figure, lines and leaders where there is a better place. */
 export function labelObstacles(
   scene: Scene,
-  { measure, leaders }: { measure: Measure; leaders: readonly Leader[] },
+  { measure, leaders }: { measure: MeasureText; leaders: readonly Leader[] },
 ): Obstacles {
   const captions = captionsOf(scene, (text) => measure(text, 'caption')).map(({ rect }) => ({
     ...rect,
@@ -51,8 +51,8 @@ export function lookRoom({ layout: { width, look } }: Scene): ScreenRect {
 /** A head is the last of a figure to be covered: it counts as so many. */
 const HEAD_WEIGHT = 3;
 
-function figureDiscs(scene: Scene): Disc[] {
-  const discs: Disc[] = [];
+function figureDiscs(scene: Scene): ScreenDisc[] {
+  const discs: ScreenDisc[] = [];
   const scale = scene.geometry.camera.pixelsPerMetre;
   const figure = scene.picture.figures[scene.seat];
   if (!figure) return [];
@@ -71,7 +71,7 @@ function figureDiscs(scene: Scene): Disc[] {
 }
 
 /** Arcs of the angles, the shaft, the plumb line under the centre of mass and the polygon of support. */
-function lineBeads(scene: Scene): Disc[] {
+function lineBeads(scene: Scene): ScreenDisc[] {
   const report = seatReport(scene);
   if (!report) return [];
   const { ready } = report.stances;
@@ -89,12 +89,12 @@ function lineBeads(scene: Scene): Disc[] {
 }
 
 /** Discs along the shaft and on into the water, near enough that no word finds room between two. */
-function alongShaft(top: Vec3, lower: Vec3, to: (p: Vec3) => ScreenPoint): Disc[] {
+function alongShaft(top: Vec3, lower: Vec3, to: (p: Vec3) => ScreenPoint): ScreenDisc[] {
   return beads([to(top), to(along(top, lower, 2))], SHAFT);
 }
 
 /** Small discs strung along a line. */
-function beads(path: readonly ScreenPoint[], { radius, apart } = BEAD): Disc[] {
+function beads(path: readonly ScreenPoint[], { radius, apart } = BEAD): ScreenDisc[] {
   return path.slice(1).flatMap((to, k) => {
     const from = path[k]!;
     const count = Math.max(1, Math.round(Math.hypot(to.x - from.x, to.y - from.y) / apart));

@@ -1,7 +1,7 @@
 import { angleMarks } from '../view/angle-marks.ts';
 import { type PlacedLabel, placeLabels } from '../view/label-placer.ts';
 import { DASH, type LETTERING, type Pen } from '../view/pen.ts';
-import { isOverview, onto, type Part, type Scene, seatReport } from '../view/scene.ts';
+import { isOverview, onto, type Scene, type ScenePart, seatReport } from '../view/scene.ts';
 import { drawSeverity, SEVERITY_PX } from '../view/severity-shape.ts';
 import { type DrawnLabel, drawingLabels } from './drawing-labels.ts';
 import { heldLabels } from './held-labels.ts';
@@ -9,10 +9,10 @@ import { labelObstacles } from './label-obstacles.ts';
 import type { Leader } from './leaders.ts';
 
 /** Arcs of the angles. */
-export const arcs: Part = { layer: 'boat', paint: paintArcs };
+export const arcs: ScenePart = { layer: 'boat', paint: paintArcs };
 
 /** Every label, placed so that none covers another. */
-export function labelsPart(route: (scene: Scene) => readonly Leader[]): Part {
+export function labelsPart(route: (scene: Scene) => readonly Leader[]): ScenePart {
   let placed: ReadonlyMap<string, PlacedLabel> = new Map();
   return {
     layer: 'labels',

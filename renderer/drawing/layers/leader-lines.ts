@@ -1,8 +1,8 @@
-import type { Part, Scene } from '../view/scene.ts';
+import type { Scene, ScenePart } from '../view/scene.ts';
 import type { Leader } from './leaders.ts';
 
 /** Thin lines from the margin notes to their parts, along free lanes: none crosses another view. */
-export function leaderLines(route: (scene: Scene) => readonly Leader[]): Part {
+export function leaderLines(route: (scene: Scene) => readonly Leader[]): ScenePart {
   return {
     layer: 'labels',
     paint(pen, scene) {

@@ -1,8 +1,8 @@
 import type { FloatResult } from '../../../core/hydrostatics/afloat.ts';
 import { say } from '../../language/messages.ts';
-import type { HullLines } from '../view/hull-lines.ts';
+import type { HullDrawing } from '../view/hull-drawing.ts';
 import { crisp, DASH, type Pen } from '../view/pen.ts';
-import { afloatReady, type Part, type Scene } from '../view/scene.ts';
+import { afloatReady, type Scene, type ScenePart } from '../view/scene.ts';
 import { unproject } from '../view/view-geometry.ts';
 
 /** How many times the tilt is drawn larger than it is; less only where the boat would leave the strip. */
@@ -17,7 +17,7 @@ const END_WORDS = 54;
 const MOST_LINE_STEP = 20;
 
 /** The whole boat afloat: level water, the hull tilted ten times as much as it is, and what that means in millimetres. */
-export const strip: Part = {
+export const strip: ScenePart = {
   layer: 'boat',
   paint(pen, scene) {
     const place = stripPlace(scene);
@@ -29,7 +29,7 @@ export const strip: Part = {
 };
 
 /** What the strip says. */
-export const stripWords: Part = {
+export const stripWords: ScenePart = {
   layer: 'labels',
   paint(pen, scene) {
     const place = stripPlace(scene);
@@ -72,9 +72,9 @@ interface SidePaths {
   readonly outline: Path2D;
   readonly sheer: Path2D;
 }
-const sides = new WeakMap<HullLines, SidePaths>();
+const sides = new WeakMap<HullDrawing, SidePaths>();
 
-function sideOf(lines: HullLines): SidePaths {
+function sideOf(lines: HullDrawing): SidePaths {
   const known = sides.get(lines);
   if (known) return known;
   const sheer = new Path2D();

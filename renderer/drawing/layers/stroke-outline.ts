@@ -1,11 +1,11 @@
 import type { Report } from '../../../core/evaluation/report.ts';
 import { say } from '../../language/messages.ts';
-import { onto, type Part, type Picture, type Scene } from '../view/scene.ts';
+import { onto, type Picture, type Scene, type ScenePart } from '../view/scene.ts';
 import { phasePicture } from '../view/stroke-pictures.ts';
 import { outlinePart } from './ghost.ts';
 
 /** The figure at the catch or at the exit as a dashed outline, named at its head, while the stroke's tab asks for it. */
-export function strokeOutline(phase: 'catch' | 'exit'): Part {
+export function strokeOutline(phase: 'catch' | 'exit'): ScenePart {
   let kept: { seats: Report['seats'][number] | null; picture: Picture } | null = null;
   const pick = (scene: Scene): Picture | null => {
     const { picture, seat } = scene;

@@ -1,7 +1,7 @@
 import type { Vec3 } from '../../../core/frame/vec3.ts';
 import { CONTACTS } from '../../../core/support/support.ts';
 import { DASH, type Pen } from '../view/pen.ts';
-import { onto, type Part, type Scene, seatReport } from '../view/scene.ts';
+import { onto, type Scene, type ScenePart, seatReport } from '../view/scene.ts';
 import type { ScreenPoint } from '../view/screen-point.ts';
 import { seatFloor } from '../view/seat-floor.ts';
 import { supportRing } from '../view/support-ring.ts';
@@ -13,7 +13,7 @@ export const CENTRE_MARK_PX = 6.5;
 const ARROW_OF_ALL = 0.34;
 
 /** The patches of support and their polygon laid over the figure, the centre of mass in every view, and the three loads. */
-export const support: Part = {
+export const support: ScenePart = {
   layer: 'boat',
   paint(pen, scene) {
     const report = seatReport(scene);

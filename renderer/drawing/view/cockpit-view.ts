@@ -1,13 +1,13 @@
-import type { HullLines } from './hull-lines.ts';
+import type { HullDrawing } from './hull-drawing.ts';
 import { type Breadth, seatBox } from './picture.ts';
 import type { Picture } from './scene.ts';
 import { CARD, type CardSize, layOutSheet, type SheetLayout } from './sheet-layout.ts';
-import { type Camera, COCKPIT_SCALE, cockpitCamera } from './view-geometry.ts';
+import { COCKPIT_SCALE, cockpitCamera, type ViewCamera } from './view-geometry.ts';
 
 /** The first view of a seat: how the sheet is divided, and what its views look at. */
 export interface CockpitView {
   readonly layout: SheetLayout;
-  readonly camera: Camera;
+  readonly camera: ViewCamera;
 }
 
 /**
@@ -16,7 +16,7 @@ export interface CockpitView {
  */
 export function cockpitView(
   size: { width: number; height: number },
-  shown: { picture: Picture; lines: HullLines; seat: number },
+  shown: { picture: Picture; lines: HullDrawing; seat: number },
   card: CardSize | null = CARD,
 ): CockpitView {
   const view = (breadth: Breadth): CockpitView => {

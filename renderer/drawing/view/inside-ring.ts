@@ -1,7 +1,7 @@
 import type { ScreenPoint } from './screen-point.ts';
 
 /** A circle on the drawing, pixels. */
-export interface Disc {
+export interface ScreenDisc {
   readonly x: number;
   readonly y: number;
   readonly radius: number;

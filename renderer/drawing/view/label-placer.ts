@@ -1,4 +1,4 @@
-import type { Disc } from './inside-ring.ts';
+import type { ScreenDisc } from './inside-ring.ts';
 import type { ScreenPoint, ScreenRect } from './screen-point.ts';
 
 /** A label that wants a place. */
@@ -29,7 +29,7 @@ export interface Obstacles {
   /** Never covered. */
   readonly hard: readonly ScreenRect[];
   /** Covered only where there is nothing better: the figure. */
-  readonly soft: readonly Disc[];
+  readonly soft: readonly ScreenDisc[];
 }
 
 /** What one label speaks of is not covered by another where there is a better place: a disc this wide, pixels. */
@@ -109,7 +109,7 @@ export function placeLabels(
 const NO_OBSTACLES: Obstacles = { hard: [], soft: [] };
 
 /** Whether a disc can matter to a label at all. */
-function isNear({ x, y, radius }: Disc, { anchor, width }: LabelWish): boolean {
+function isNear({ x, y, radius }: ScreenDisc, { anchor, width }: LabelWish): boolean {
   const reach = SOFT_REACH + width + radius;
   const dx = x - anchor.x;
   const dy = y - anchor.y;
@@ -254,7 +254,7 @@ export function overlap(a: ScreenRect, b: ScreenRect): boolean {
 }
 
 /** How much soft ground a label covers: 0 to about 1 for each disc, by how deep it lies in it. Past `most` nobody counts on. */
-function cover(rect: ScreenRect, discs: readonly Disc[], most: number): number {
+function cover(rect: ScreenRect, discs: readonly ScreenDisc[], most: number): number {
   let sum = 0;
   for (const { x, y, radius } of discs) {
     const dx = x < rect.left ? rect.left - x : Math.max(0, x - rect.left - rect.width);

@@ -7,7 +7,7 @@ import { toBoatFrame } from '../../../core/frame/mirror.ts';
 import type { Vec3 } from '../../../core/frame/vec3.ts';
 import type { Stance } from '../../../core/posture/stance.ts';
 import { seatPlace } from './handle-places.ts';
-import type { HullLines } from './hull-lines.ts';
+import type { HullDrawing } from './hull-drawing.ts';
 import type { Picture } from './scene.ts';
 import type { BoatBox } from './view-geometry.ts';
 
@@ -57,7 +57,7 @@ export type Breadth = 'beam' | 'worked';
  * keel to the crown. Hands and blade may stand out of it.
  */
 export function seatBox(
-  { picture, lines, seat }: { picture: Picture; lines: HullLines; seat: number },
+  { picture, lines, seat }: { picture: Picture; lines: HullDrawing; seat: number },
   breadth: Breadth,
 ): BoatBox {
   const { frame } = seatPlace(picture.fit, picture.report, seat);
@@ -80,7 +80,7 @@ const beside = ({ x, z }: Vec3): Vec3[] => [
 ];
 
 /** The box that shows the whole boat with everyone in it. */
-export function boatBox(picture: Picture, lines: HullLines): BoatBox {
+export function boatBox(picture: Picture, lines: HullDrawing): BoatBox {
   const corners = picture.fit.seats.flatMap((_, index) => [
     ...figureCorners(picture, index),
     ...standing(picture, lines, index),
@@ -96,7 +96,7 @@ function figureCorners({ figures }: Picture, index: number): Vec3[] {
 }
 
 /** Corners of what stands in a seat whoever kneels there: its fittings' reach, its hull's breadth and keel. */
-function standing(picture: Picture, lines: HullLines, index: number): Vec3[] {
+function standing(picture: Picture, lines: HullDrawing, index: number): Vec3[] {
   const { frame, seat } = seatPlace(picture.fit, picture.report, index);
   const beam = Math.max(...lines.sheer.map(({ y }) => y));
   const sheer = Math.max(

@@ -7,7 +7,7 @@ import type { Vec3 } from '../../../core/frame/vec3.ts';
 import type { Afloat } from '../../../core/hydrostatics/afloat.ts';
 import type { NotePlace, StrokeView } from '../../document/bench-view.ts';
 import type { Grip } from './handle.ts';
-import type { HullLines } from './hull-lines.ts';
+import type { HullDrawing } from './hull-drawing.ts';
 import type { DragLimits } from './limits.ts';
 import type { Pen } from './pen.ts';
 import type { ScreenPoint } from './screen-point.ts';
@@ -43,7 +43,7 @@ export interface Scene {
   readonly stroke: StrokeView;
   readonly layout: SheetLayout;
   readonly geometry: ViewGeometry;
-  readonly lines: HullLines;
+  readonly lines: HullDrawing;
   readonly format: Format;
   /** Part of the drawing lit because it, or a finding that speaks of it, is pointed at. */
   readonly lit: string | null;
@@ -61,7 +61,7 @@ export const LAYERS = ['ground', 'boat', 'labels', 'hand'] as const;
 export type LayerName = (typeof LAYERS)[number];
 
 /** One part of the drawing: where it lies and how it is drawn. */
-export interface Part {
+export interface ScenePart {
   readonly layer: LayerName;
   paint(pen: Pen, scene: Scene): void;
 }

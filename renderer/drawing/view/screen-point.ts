@@ -26,6 +26,6 @@ export function isWithin(point: ScreenPoint, { left, top, width, height }: Scree
 }
 
 /** Distance between two points of the drawing. */
-export function apart(a: ScreenPoint, b: ScreenPoint): number {
+export function screenDistance(a: ScreenPoint, b: ScreenPoint): number {
   return Math.hypot(a.x - b.x, a.y - b.y);
 }

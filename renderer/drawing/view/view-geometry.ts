@@ -11,7 +11,7 @@ export type Windows = Readonly<Record<ViewName, ScreenRect>>;
  * What the three views look at: one scale and one point of the boat, shown in the middle of every window. Since plan
  * and profile show the same x and profile and section the same z, the views cannot come out of line.
  */
-export interface Camera {
+export interface ViewCamera {
   readonly pixelsPerMetre: number;
   readonly at: BoatPoint;
 }
@@ -19,7 +19,7 @@ export interface Camera {
 /** Windows and camera together: everything needed to go between the boat and the screen. */
 export interface ViewGeometry {
   readonly windows: Windows;
-  readonly camera: Camera;
+  readonly camera: ViewCamera;
 }
 
 /** Between a whole four on a small screen and a single drill hole filling a view. */
@@ -58,7 +58,7 @@ export function zoomAbout(
   geometry: ViewGeometry,
   view: ViewName,
   { screen, factor }: { screen: ScreenPoint; factor: number },
-): Camera {
+): ViewCamera {
   const { camera } = geometry;
   const wanted = camera.pixelsPerMetre * factor;
   const pixelsPerMetre = Math.min(GREATEST_SCALE, Math.max(LEAST_SCALE, wanted));
@@ -70,7 +70,7 @@ export function zoomAbout(
 }
 
 /** The camera after the paper under a view is pushed by so many pixels. */
-export function panBy(camera: Camera, view: ViewName, push: ScreenPoint): Camera {
+export function panBy(camera: ViewCamera, view: ViewName, push: ScreenPoint): ViewCamera {
   const { right, rightSign, up } = VIEW_AXES[view];
   const at = { ...camera.at };
   at[right] -= (push.x * rightSign) / camera.pixelsPerMetre;
@@ -90,7 +90,7 @@ export function boxSize({ least, most }: BoatBox): Vec3 {
 }
 
 /** The camera that shows a whole box in every window that has a width, as large as it goes. */
-export function fitCamera(windows: Windows, box: BoatBox): Camera {
+export function fitCamera(windows: Windows, box: BoatBox): ViewCamera {
   const size = boxSize(box);
   const scales = VIEWS.filter((view) => windows[view].width > 0).flatMap((view) => {
     const { right, up } = VIEW_AXES[view];
@@ -116,7 +116,7 @@ export function cockpitScale(height: number, { y: broad, z: tall }: Vec3): numbe
 }
 
 /** The camera for a cockpit: the whole box, or a little larger with the keel at the foot and the crown beyond the top. */
-export function cockpitCamera(windows: Windows, box: BoatBox): Camera {
+export function cockpitCamera(windows: Windows, box: BoatBox): ViewCamera {
   const whole = fitCamera(windows, box);
   const { profile } = windows;
   const { x: long, y: broad } = boxSize(box);

@@ -6,18 +6,18 @@ import { instantText } from '../../language/dates.ts';
 import { say } from '../../language/messages.ts';
 import { DataTable } from '../../ui/table/data-table.tsx';
 import { WorkLine } from '../../ui/work-line.tsx';
-import { type Backup, GoBack } from './go-back.tsx';
+import { GoBack, type ListedBackup } from './go-back.tsx';
 
 const MEGABYTE = 1e6;
 
 /** The backups: taken by themselves every day; bring back what is missing, or go back altogether. */
 export function Backups(props: {
-  backups: readonly Backup[];
+  backups: readonly ListedBackup[];
   onRefused: (error: CallError | null) => void;
   onChanged: () => void;
 }) {
   const [busy, setBusy] = useState(false);
-  const [asked, setAsked] = useState<Backup | null>(null);
+  const [asked, setAsked] = useState<ListedBackup | null>(null);
   const [told, setTold] = useState('');
 
   async function take(): Promise<void> {
@@ -28,7 +28,7 @@ export function Backups(props: {
     props.onChanged();
   }
 
-  async function restore({ name }: Backup, how: 'replace' | 'bring-back'): Promise<void> {
+  async function restore({ name }: ListedBackup, how: 'replace' | 'bring-back'): Promise<void> {
     setAsked(null);
     setBusy(true);
     const result = await call('backups.restore', { name, how });
@@ -62,14 +62,14 @@ export function Backups(props: {
 
 /** Every backup: when and why it was taken, how large it is, and the two ways back to it. */
 function BackupTable(props: {
-  backups: readonly Backup[];
+  backups: readonly ListedBackup[];
   busy: boolean;
-  onBringBack: (backup: Backup) => void;
-  onReplace: (backup: Backup) => void;
+  onBringBack: (backup: ListedBackup) => void;
+  onReplace: (backup: ListedBackup) => void;
 }) {
   const format = useFormat();
-  const size = ({ bytes }: Backup) => format.number(bytes / MEGABYTE, { decimals: 1 });
-  const tool = (mode: 'missing' | 'replace', backup: Backup, run: (backup: Backup) => void) => (
+  const size = ({ bytes }: ListedBackup) => format.number(bytes / MEGABYTE, { decimals: 1 });
+  const tool = (mode: 'missing' | 'replace', backup: ListedBackup, run: (backup: ListedBackup) => void) => (
     <button
       type="button"
       className="button words"

@@ -3,7 +3,7 @@ import type { CallOutput } from '../../../app/contract/contract.ts';
 import type { CallError, CallResult } from '../../../app/contract/result.ts';
 import { call } from '../../client/client.ts';
 import { say } from '../../language/messages.ts';
-import { heardOfLibrary, libraryState } from '../../library/library-state.ts';
+import { heardOfLibrary, libraryStore } from '../../library/library-store.ts';
 import { choice, sharedText } from '../../library/library-text.ts';
 import { TextField } from '../../ui/fields/text-field.tsx';
 import { ClubGroups } from './club-groups.tsx';
@@ -12,7 +12,7 @@ type Preview = CallOutput<'library.preview'>;
 
 /** Sharing with the club: an invitation is tried, what would be shared is shown, and only then is anything sent. */
 export function ClubLibrary({ onRefused }: { onRefused: (error: CallError | null) => void }) {
-  const state = libraryState((heard) => heard.state);
+  const state = libraryStore((heard) => heard.state);
   if (!state) return null;
   return (
     <section className="stack club-library">
@@ -116,7 +116,7 @@ function Shares(props: {
 }
 
 function Joined({ onRefused }: { onRefused: (error: CallError | null) => void }) {
-  const state = libraryState((heard) => heard.state);
+  const state = libraryStore((heard) => heard.state);
   const [leaving, setLeaving] = useState(false);
   if (!state?.joined) return null;
   const { club, person, role, host } = state.joined;

@@ -3,10 +3,14 @@ import type { CallOutput } from '../../../app/contract/contract.ts';
 import { instantText } from '../../language/dates.ts';
 import { say } from '../../language/messages.ts';
 
-export type Backup = CallOutput<'backups.list'>[number];
+export type ListedBackup = CallOutput<'backups.list'>[number];
 
 /** Asks before everything is made as it was at a backup. */
-export function GoBack(props: { backup: Backup | null; onYes: (backup: Backup) => void; onNo: () => void }) {
+export function GoBack(props: {
+  backup: ListedBackup | null;
+  onYes: (backup: ListedBackup) => void;
+  onNo: () => void;
+}) {
   const { backup } = props;
   return (
     <ModalOverlay className="veil" isOpen={backup !== null} onOpenChange={props.onNo} isDismissable>

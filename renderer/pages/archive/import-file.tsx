@@ -7,7 +7,7 @@ import { upload } from '../../client/upload.ts';
 import { instantText } from '../../language/dates.ts';
 import { say } from '../../language/messages.ts';
 import { WorkLine } from '../../ui/work-line.tsx';
-import { bringsNothing, MergeCounts } from './merge-counts.tsx';
+import { bringsNothing, MergeCountsList } from './merge-counts.tsx';
 import { AskPassphrase } from './passphrase-fields.tsx';
 
 type Preview = CallOutput<'bundle.preview'>;
@@ -116,7 +116,7 @@ function ReadyToImport(props: { preview: Ready; busy: boolean; onImport: () => v
   return (
     <div className="stack">
       <p>{say('archive.in.made', { when: instantText(madeAt) })}</p>
-      <MergeCounts counts={changes} />
+      <MergeCountsList counts={changes} />
       <p className="row">
         {!nothing && (
           <button type="button" className="button chief" disabled={props.busy} onClick={props.onImport}>

@@ -21,7 +21,7 @@ export function bringsNothing(counts: MergeCountsRecord): boolean {
 }
 
 /** What would become of everything that a file brings. */
-export function MergeCounts({ counts }: { counts: MergeCountsRecord }) {
+export function MergeCountsList({ counts }: { counts: MergeCountsRecord }) {
   const conflicts = KINDS.reduce((sum, kind) => sum + counts[kind].conflicts, 0);
   return (
     <div className="stack">

@@ -12,7 +12,7 @@ import { returnAfterMaking } from '../new-fit/chosen.ts';
 import { AthleteBands } from './athlete-bands.tsx';
 import { AthleteConsents } from './athlete-consents.tsx';
 import { AthleteLimits } from './athlete-limits.tsx';
-import { ATHLETE_RULES, type AthleteValues, athleteValues, withChange } from './athlete-values.ts';
+import { ATHLETE_RULES, type AthleteValues, athleteValues, valuesWithChange } from './athlete-values.ts';
 import { BodyNotes } from './body-notes.tsx';
 import { TapeMeasures } from './tape-measures.tsx';
 
@@ -23,7 +23,7 @@ export function AthleteForm({ athlete, id }: { athlete: Athlete | null; id?: str
   const form: AthleteFormState = useForm(ATHLETE_RULES, {
     start: athleteValues(athlete),
     keepAs: `athlete.${id ?? 'new'}`,
-    changing: (values, part) => withChange(values, part, athlete),
+    changing: (values, part) => valuesWithChange(values, part, athlete),
     save: (made) => call('athletes.save', { athlete: id ? { ...made, id } : made }),
     onSaved: ({ id: saved }, event) => {
       const next = returnAfterMaking('athlete', saved) ?? ({ page: 'athletes' } as const);

@@ -58,7 +58,7 @@ const NOT_NOTED = { by: '', on: '' };
  * The values that change with a change. A changed body is one measured today, unless the day is changed too: the figures of the
  * earlier day stay what they were.
  */
-export function withChange(
+export function valuesWithChange(
   values: AthleteValues,
   part: Partial<AthleteValues>,
   kept: Athlete | null,

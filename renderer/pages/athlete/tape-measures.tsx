@@ -1,7 +1,7 @@
 import type { Format } from '../../../app/language/format.ts';
 import { FIRST_TAPES } from '../../../core/body/measuring.ts';
 import { type UnusualTape, unusualTapes } from '../../../core/body/unusual-tapes.ts';
-import { TAPE_MEASURES, type TapeMeasure, tapeReading } from '../../../core/document/athlete-schema.ts';
+import { TAPE_MEASURES, type TapeMeasure, tapeReadingSchema } from '../../../core/document/athlete-schema.ts';
 import { useFormat } from '../../display/use-display.ts';
 import { say } from '../../language/messages.ts';
 import { limitsOf } from '../../ui/fields/limits-of.ts';
@@ -24,7 +24,7 @@ export function TapeMeasures({ form }: { form: FormState<AthleteValues> }) {
         hint={say('measure.from-to', { from: say(`tape.${measure}.from`), to: say(`tape.${measure}.to`) })}
         kind="length"
         value={values.tape[measure]?.valueM ?? null}
-        {...limitsOf(tapeReading.shape.valueM)}
+        {...limitsOf(tapeReadingSchema.shape.valueM)}
         onEnter={(valueM) => form.change({ tape: withTape(values, measure, valueM) })}
         onEmpty={() => form.change({ tape: withTape(values, measure, null) })}
       />

@@ -1,10 +1,10 @@
 import { say } from '../../language/messages.ts';
-import { libraryState } from '../../library/library-state.ts';
+import { libraryStore } from '../../library/library-store.ts';
 import { sharedText } from '../../library/library-text.ts';
 
 /** In the title block: that the fit is shared, who else has it open, and that news of it waits. Nothing without a library. */
 export function LibraryLine({ fitId }: { fitId: string }) {
-  const state = libraryState((heard) => heard.state);
+  const state = libraryStore((heard) => heard.state);
   if (!state?.joined) return null;
   const names = state.present.filter((one) => one.fitId === fitId).map(({ name }) => name);
   return (

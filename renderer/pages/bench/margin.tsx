@@ -5,7 +5,7 @@ import type { FetchedRevision } from '../../bench/fetched-revision.ts';
 import { say } from '../../language/messages.ts';
 import { BENCH_TABS } from './bench-tabs.ts';
 import { SeatChooser } from './seat-chooser.tsx';
-import { TitleBlock } from './title-block.tsx';
+import { BenchTitleBlock } from './title-block.tsx';
 import { useMarginTab } from './use-margin-tab.ts';
 
 /** The sheet's right margin: the tabs above; measures; the title block in the corner. */
@@ -35,7 +35,7 @@ export function Margin(props: BenchTabProps & { changedSince: boolean; looked: F
           </TabPanel>
         ))}
       </Tabs>
-      <TitleBlock
+      <BenchTitleBlock
         fitId={props.fitId}
         revisions={revisions}
         changedSince={changedSince}

@@ -13,7 +13,7 @@ import { draftsAnswered } from '../../document/keep-draft.ts';
 import { BenchDrawing } from '../../drawing/bench-drawing.tsx';
 import { createHandStore } from '../../drawing/interaction/hand-state.ts';
 import { say } from '../../language/messages.ts';
-import { useOpenInLibrary } from '../../library/library-state.ts';
+import { useOpenInLibrary } from '../../library/library-store.ts';
 import { Announcer } from './announcer.tsx';
 import { AutosaveError } from './autosave-error.tsx';
 import { BenchDivider } from './bench-divider.tsx';

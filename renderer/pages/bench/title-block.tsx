@@ -16,7 +16,7 @@ function revisionText(newest: RevisionSummary | undefined, changedSince: boolean
 }
 
 /** The title block in the sheet's lower right corner: what this is a drawing of, which revision, and that it is kept. */
-export function TitleBlock(props: {
+export function BenchTitleBlock(props: {
   fitId: string;
   revisions: readonly RevisionSummary[];
   changedSince: boolean;

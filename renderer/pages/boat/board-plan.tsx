@@ -21,7 +21,7 @@ const MOST_M = 0.015;
 const CHOSEN_AT_FIRST = 6;
 
 /** One board for everybody: chosen fits, how far each may be moved, and the plan of the fewest new holes. */
-export function BoardPlan({ id, boat, onSaved }: { id: string; boat: Boat; onSaved: () => void }) {
+export function BoardPlanSection({ id, boat, onSaved }: { id: string; boat: Boat; onSaved: () => void }) {
   const { value: fits } = useCall('boats.fits', { id });
   const open = (fits ?? []).filter(({ archived }) => !archived);
   if (open.length < 2) return null;

@@ -2,7 +2,7 @@ import { boatSchema } from '../../../core/document/boat-schema.ts';
 import { usualHullSource } from '../../../core/document/hull-kinds-schema.ts';
 import { usualHull } from '../../../core/hull/usual-hull.ts';
 import { USUAL_NUMBERS } from '../../../core/hull/usual-lines.ts';
-import { type BoatValues, boatValues, withSeats } from './boat-values.ts';
+import { type BoatValues, boatValues, marksForSeats } from './boat-values.ts';
 
 /** What a usual boat's numbers fill in besides its lines. */
 type FilledIn = Pick<BoatValues, 'floorboard' | 'seatsFromSternM'>;
@@ -46,7 +46,7 @@ const racingClassOf = ({ usualClass }: BoatValues) => (usualClass === 'training'
 function withClassSeats(values: BoatValues, part: Partial<BoatValues>): Partial<BoatValues> {
   const { boatClass } = part;
   if (!boatClass || boatClass === 'none' || boatClass === values.boatClass) return part;
-  return { ...part, seatsFromSternM: withSeats(values, SEATS[boatClass]) };
+  return { ...part, seatsFromSternM: marksForSeats(values, SEATS[boatClass]) };
 }
 
 /** Floorboard and seats of a usual boat of these numbers; null while a number is missing or out of range. */

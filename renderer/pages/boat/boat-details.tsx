@@ -12,7 +12,7 @@ import { hrefOf } from '../../route/route.ts';
 import { ErrorMessage } from '../../ui/error-message.tsx';
 import { SeverityMark } from '../../ui/severity-mark.tsx';
 import { DataTable } from '../../ui/table/data-table.tsx';
-import { BoardPlan } from './board-plan.tsx';
+import { BoardPlanSection } from './board-plan.tsx';
 import { BoatPhotos } from './boat-photos.tsx';
 import { HullKnown } from './hull-known.tsx';
 import { OlderFits } from './older-fits.tsx';
@@ -25,7 +25,7 @@ export function BoatDetails({ id, boat, onSaved }: { id: string; boat: Boat; onS
       <ClassCheck boat={boat} />
       <FloatState id={id} boat={boat} />
       <FittedHere id={id} boat={boat} />
-      <BoardPlan id={id} boat={boat} onSaved={onSaved} />
+      <BoardPlanSection id={id} boat={boat} onSaved={onSaved} />
       <BoatPhotos boatId={id} />
     </div>
   );

@@ -17,7 +17,7 @@ import { HullFields } from './hull-fields.tsx';
 import { SeatMarks } from './seat-marks.tsx';
 import { SectionsView } from './sections-view.tsx';
 import { StationSketch } from './station-sketch.tsx';
-import { UsualNumbers } from './usual-numbers.tsx';
+import { UsualNumberFields } from './usual-numbers.tsx';
 
 const classes = () =>
   (['C1', 'C2', 'C4', 'none'] as const).map((value) => ({
@@ -89,7 +89,7 @@ function BoatName({ form }: BoatSectionProps) {
       <div className="entry-grid">
         <Field as="text" {...form.at('name')} label={say('boat.name')} />
         {usual ? (
-          <UsualNumbers form={form} />
+          <UsualNumberFields form={form} />
         ) : (
           <Field
             as="choice"

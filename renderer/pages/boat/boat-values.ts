@@ -182,6 +182,6 @@ export function spreadStations(values: BoatValues): readonly StationValues[] {
 }
 
 /** Seats' marks for a boat of so many seats: those already set stay, the others are left to be measured. */
-export function withSeats(values: BoatValues, count: number): readonly (number | null)[] {
+export function marksForSeats(values: BoatValues, count: number): readonly (number | null)[] {
   return Array.from({ length: count }, (_, i) => values.seatsFromSternM[i] ?? null);
 }

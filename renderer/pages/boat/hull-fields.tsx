@@ -8,7 +8,7 @@ import type { BoatSectionProps } from './boat-values.ts';
 import { OffsetsImport } from './offsets-import.tsx';
 import { StationTable } from './station-table.tsx';
 import { StemFields } from './stem-fields.tsx';
-import { UsualDoubt } from './usual-numbers.tsx';
+import { UsualDoubtHint } from './usual-numbers.tsx';
 
 const kinds = () =>
   (['usual', 'tape', 'offsets'] as const).map((value) => ({ value, name: say(`boat.hull.${value}`) }));
@@ -26,7 +26,7 @@ export function HullFields({ form, boat }: BoatSectionProps & { boat: Boat | nul
         )}
         {hullKind !== 'usual' && <Field as="length" {...form.at('skinM')} label={say('boat.skin')} />}
       </div>
-      {hullKind === 'usual' && <UsualDoubt values={form.values} />}
+      {hullKind === 'usual' && <UsualDoubtHint values={form.values} />}
       {hullKind === 'tape' && (
         <>
           <h3 className="lettering">{say('boat.stations')}</h3>

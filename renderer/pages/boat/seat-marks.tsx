@@ -2,7 +2,7 @@ import { say } from '../../language/messages.ts';
 import { ChoiceField } from '../../ui/fields/choice-field.tsx';
 import { Field } from '../../ui/form/field.tsx';
 import type { BoatSectionProps } from './boat-values.ts';
-import { withSeats } from './boat-values.ts';
+import { marksForSeats } from './boat-values.ts';
 
 /** How many seats, and where the mark of each stands. */
 export function SeatMarks({ form }: BoatSectionProps) {
@@ -15,7 +15,7 @@ export function SeatMarks({ form }: BoatSectionProps) {
           label={say('boat.seats')}
           labelHidden
           value={String(marks.length)}
-          onChange={(count) => form.change({ seatsFromSternM: withSeats(form.values, Number(count)) })}
+          onChange={(count) => form.change({ seatsFromSternM: marksForSeats(form.values, Number(count)) })}
           options={['1', '2', '3', '4'].map((value) => ({ value, name: value }))}
         />
         {marks.map((_, i) => (

@@ -12,7 +12,7 @@ import type { BoatSectionProps, BoatValues } from './boat-values.ts';
 const LENGTHS = { min: 3, max: 12 };
 
 /** The numbers that usual lines are drawn from: class, length and greatest beam. */
-export function UsualNumbers({ form }: BoatSectionProps) {
+export function UsualNumberFields({ form }: BoatSectionProps) {
   return (
     <>
       <Field as="choice" {...form.at('usualClass')} label={say('boat.class')} options={usualOptions()} />
@@ -28,7 +28,7 @@ export function UsualNumbers({ form }: BoatSectionProps) {
 }
 
 /** How far a boat of its class may be from the usual lines. */
-export function UsualDoubt({ values }: { values: BoatValues }) {
+export function UsualDoubtHint({ values }: { values: BoatValues }) {
   const format = useFormat();
   const spread = useMemo(() => {
     const made = readForm(boatRules(null), values.name === '' ? { ...values, name: '–' } : values);

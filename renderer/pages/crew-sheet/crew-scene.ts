@@ -4,7 +4,7 @@ import { areaOf, lineThrough, ringThrough, type Shape } from '../../../core/grap
 import type { ViewPoint } from '../../../core/graphics/view.ts';
 import { nameInSeat } from '../../bench/crew-names.ts';
 import { seatPlace } from '../../drawing/view/handle-places.ts';
-import { hullLines, waterHeight, waterlines } from '../../drawing/view/hull-lines.ts';
+import { hullDrawing, waterHeight, waterlines } from '../../drawing/view/hull-drawing.ts';
 import { boatBox } from '../../drawing/view/picture.ts';
 import { afloatReady, type Picture } from '../../drawing/view/scene.ts';
 import { say } from '../../language/messages.ts';
@@ -50,7 +50,7 @@ export interface CrewDrawing {
 /** The drawing of a crew's sheet, made of the same shapes as the bench's. */
 export function crewDrawing(picture: Picture): CrewDrawing {
   const { fit } = picture;
-  const lines = hullLines(fit.boat);
+  const lines = hullDrawing(fit.boat);
   const { least, most } = boatBox(picture, lines);
   const pixelsPerMetre = Math.min(GREATEST_SCALE, (WIDTH - 2 * SIDE) / (most.x - least.x));
   const left = (least.x + most.x) / 2 - WIDTH / 2 / pixelsPerMetre;
@@ -87,7 +87,7 @@ export function crewDrawing(picture: Picture): CrewDrawing {
 /** Seats of a four stand close: the first name is enough, the table has the whole. */
 const firstOf = (name: string) => name.split(' ')[0]!;
 
-type Drawn = ReturnType<typeof hullLines>;
+type Drawn = ReturnType<typeof hullDrawing>;
 
 function fittingsOf({ fit, report }: Picture, view: 'plan' | 'profile') {
   const all = fit.seats.map((_, index) => fittingShapes(seatPlace(fit, report, index), view));

@@ -19,7 +19,7 @@ const FITTINGS = ['kneePad', 'rearRest', 'frontFoot', 'paddle'] as const satisfi
 const ON_MARK_M = 0.0005;
 
 /** A place along the boat as a tape reads it: so much aft or forward of a mark. */
-export function alongText(aftM: number, format: Format): string {
+export function aftOfMarkText(aftM: number, format: Format): string {
   if (Math.abs(aftM) < ON_MARK_M) return say('crew.on-mark');
   const by = format.length(Math.abs(aftM), { exact: true });
   return say(aftM > 0 ? 'drawing.place.aft' : 'drawing.place.forward', { by });
@@ -53,8 +53,11 @@ function coordinateRows(coordinate: FittingCoordinate, format: Format): readonly
   const aft = (of: SeatPlace) => aftOf(coordinate, value(of))!;
   const what = say(coordinate === 'frontFoot.forwardM' ? 'crew.sheet.heel' : 'crew.sheet.place');
   return [
-    { name: say('crew.sheet.from-seat', { what }), cell: (of) => alongText(aft(of), format) },
-    { name: say('crew.sheet.from-centre', { what }), cell: (of) => alongText(aft(of) - of.stationM, format) },
+    { name: say('crew.sheet.from-seat', { what }), cell: (of) => aftOfMarkText(aft(of), format) },
+    {
+      name: say('crew.sheet.from-centre', { what }),
+      cell: (of) => aftOfMarkText(aft(of) - of.stationM, format),
+    },
   ];
 }
 
@@ -72,7 +75,7 @@ export const CrewSettings = inShownWords(({ fit }: { fit: Fit }) => {
     { name: say('crew.paddler'), cell: ({ index }) => nameInSeat(fit, index) },
     { name: say('athlete.side'), cell: ({ seat }) => sideName(seat.side) },
     { name: say('crew.sheet.kneels'), cell: ({ seat }) => sideName(seat.kneels ?? seat.side) },
-    { name: say('crew.sheet.mark'), cell: ({ stationM }) => alongText(-stationM, format) },
+    { name: say('crew.sheet.mark'), cell: ({ stationM }) => aftOfMarkText(-stationM, format) },
   ];
   return (
     <DataTable

@@ -14,7 +14,7 @@ import { hrefOf } from '../../route/route.ts';
 import { ErrorMessage } from '../../ui/error-message.tsx';
 import { ChoiceField } from '../../ui/fields/choice-field.tsx';
 import { Page } from '../../ui/page.tsx';
-import { FullSizeDrawing } from './full-size-drawing.tsx';
+import { FullSizeSvg } from './full-size-drawing.tsx';
 import { MeasureScreen } from './measure-screen.tsx';
 import './full-size.css';
 
@@ -83,7 +83,7 @@ function FullSize({ fit }: { fit: Fit }) {
           options={drawings!.map(({ id, title }) => ({ value: id, name: title }))}
         />
       </div>
-      <FullSizeDrawing drawing={drawing} pixelsPerMm={pixelsPerMm} measured={kept !== null} />
+      <FullSizeSvg drawing={drawing} pixelsPerMm={pixelsPerMm} measured={kept !== null} />
     </div>
   );
 }

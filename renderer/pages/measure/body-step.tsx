@@ -10,13 +10,13 @@ import { TextField } from '../../ui/fields/text-field.tsx';
 import { beforeText } from './before-text.ts';
 import { KeepAnyway } from './keep-anyway.tsx';
 import { MeasurePicture } from './measure-picture.tsx';
-import { isEarlier, oddName, type Session, slipsOf, stepAfter } from './session.ts';
+import { isEarlier, type MeasuringSession, oddName, slipsOf, stepAfter } from './session.ts';
 import { type StepProps, stepName } from './step-props.ts';
 
 const { statureM, massKg } = athleteSchema.shape;
 
 /** How a slip is remembered once it is kept anyway. */
-function slipName(slip: BodySlip, session: Session): string {
+function slipName(slip: BodySlip, session: MeasuringSession): string {
   const of = slip === 'mass-jumped' ? 'massKg' : 'statureM';
   return oddName(of, session[of] ?? 0);
 }
@@ -24,7 +24,7 @@ function slipName(slip: BodySlip, session: Session): string {
 /** Why a stature or mass is more likely a slip than a body. */
 function slipText(
   slip: BodySlip,
-  { athlete, session }: { athlete: Athlete; session: Session },
+  { athlete, session }: { athlete: Athlete; session: MeasuringSession },
   format: Format,
 ) {
   const day = dateText(athlete.measuredOn);

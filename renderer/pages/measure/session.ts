@@ -7,7 +7,7 @@ import { grownAthlete } from '../../../core/growth/grown-athlete.ts';
 import { ageOn } from '../../../core/units/age.ts';
 
 /** What a measuring session holds while it goes on. Metres, kilograms. */
-export interface Session {
+export interface MeasuringSession {
   readonly takenOn: string;
   readonly statureM: number | null;
   readonly massKg: number | null;
@@ -32,7 +32,7 @@ export function stepAfter(step: Step): Step {
 }
 
 /** A session that begins: nothing measured yet, but for stature and mass of somebody put in on the same day. */
-export function beginSession(today: string, athlete?: Athlete): Session {
+export function beginSession(today: string, athlete?: Athlete): MeasuringSession {
   const known = athlete?.measuredOn === today ? athlete : null;
   const body = { statureM: known?.statureM ?? null, massKg: known?.massKg ?? null };
   return { takenOn: today, ...body, readings: {}, keptAnyway: [] };
@@ -44,7 +44,7 @@ export function oddName(of: TapeMeasure | 'statureM' | 'massKg', value: number):
 }
 
 /** Stature and mass as far as they count: unusual ones only once kept anyway. */
-export function countedBody(session: Session, athlete: Athlete) {
+export function countedBody(session: MeasuringSession, athlete: Athlete) {
   const slips = slipsOf(session, athlete);
   const counts = (of: 'statureM' | 'massKg', odd: boolean) => {
     const value = session[of];
@@ -57,14 +57,14 @@ export function countedBody(session: Session, athlete: Athlete) {
 }
 
 /** What is odd about the session's stature and mass beside the athlete's last ones; nothing beside later ones. */
-export function slipsOf({ takenOn, statureM, massKg }: Session, athlete: Athlete): BodySlip[] {
+export function slipsOf({ takenOn, statureM, massKg }: MeasuringSession, athlete: Athlete): BodySlip[] {
   const { measuredOn } = athlete;
   if (!measuredOn || takenOn < measuredOn) return [];
   return bodySlips({ ...athlete, takenOn: measuredOn }, { takenOn, statureM, massKg });
 }
 
 /** Whom the tapes are read of: the session's own stature and mass if they count, else the athlete's. */
-export function tapePerson(session: Session, athlete: Athlete): TapePerson {
+export function tapePerson(session: MeasuringSession, athlete: Athlete): TapePerson {
   const { statureM, massKg } = countedBody(session, athlete);
   return {
     stature: statureM ?? athlete.statureM,
@@ -75,7 +75,7 @@ export function tapePerson(session: Session, athlete: Athlete): TapePerson {
 }
 
 /** One measure in a session. */
-export interface TapeTaken {
+export interface SessionTape {
   readonly read: RepeatedReading | null;
   readonly counted: readonly number[];
   /** Unusual readings that do not count yet, and what would be usual. */
@@ -83,7 +83,7 @@ export interface TapeTaken {
 }
 
 /** What the readings of one measure come to. */
-export function tapeTaken(session: Session, measure: TapeMeasure, person: TapePerson): TapeTaken {
+export function tapeTaken(session: MeasuringSession, measure: TapeMeasure, person: TapePerson): SessionTape {
   const values = (session.readings[measure] ?? []).filter((value) => value !== null);
   const judged = values.map((value) => ({ value, place: tapePercentile(measure, value, person) }));
   const odd = judged.filter(
@@ -94,7 +94,7 @@ export function tapeTaken(session: Session, measure: TapeMeasure, person: TapePe
 }
 
 /** Everything that a session comes to: what counts of stature, mass and tapes, and which tapes were left odd. */
-export function sessionResult(session: Session, athlete: Athlete) {
+export function sessionResult(session: MeasuringSession, athlete: Athlete) {
   const person = tapePerson(session, athlete);
   const taken = TAPE_MEASURES.map((measure) => ({ measure, ...tapeTaken(session, measure, person) }));
   const tape: Athlete['tape'] = {};
@@ -114,7 +114,7 @@ const GROWN_M = 0.006;
  * The athlete as measured in the session. Tape measures that were not taken are kept, and carried along where the body has
  * grown since.
  */
-export function athleteAfter(session: Session, athlete: Athlete): Athlete {
+export function athleteAfter(session: MeasuringSession, athlete: Athlete): Athlete {
   const { statureM, massKg, tape } = sessionResult(session, athlete);
   const now = {
     statureM: statureM ?? athlete.statureM,
@@ -126,12 +126,12 @@ export function athleteAfter(session: Session, athlete: Athlete): Athlete {
 }
 
 /** Whether earlier tape measures are carried along with growth. */
-export function hasGrown(session: Session, athlete: Athlete): boolean {
+export function hasGrown(session: MeasuringSession, athlete: Athlete): boolean {
   const { statureM } = countedBody(session, athlete);
   return statureM !== null && Math.abs(statureM - athlete.statureM) > GROWN_M;
 }
 
 /** Whether the session lies before the athlete's last measuring: it then belongs to the history only. */
-export function isEarlier({ takenOn }: Session, { measuredOn }: Athlete): boolean {
+export function isEarlier({ takenOn }: MeasuringSession, { measuredOn }: Athlete): boolean {
   return measuredOn !== undefined && takenOn < measuredOn;
 }

@@ -1,12 +1,12 @@
 import type { AthleteRecord } from '../../../app/contract/records.ts';
 import { say } from '../../language/messages.ts';
-import type { Session, Step } from './session.ts';
+import type { MeasuringSession, Step } from './session.ts';
 
 /** What every step of a measuring session is given. */
 export interface StepProps {
   readonly record: AthleteRecord;
-  readonly session: Session;
-  readonly change: (part: Partial<Session>) => void;
+  readonly session: MeasuringSession;
+  readonly change: (part: Partial<MeasuringSession>) => void;
   readonly onStep: (step: Step) => void;
 }
 

@@ -1,7 +1,7 @@
 import { isJunior } from '../../../core/body/body-input.ts';
 import { MOST_READINGS, type RepeatedReading } from '../../../core/body/repeated-reading.ts';
 import type { TapePerson } from '../../../core/body/tape-percentile.ts';
-import { type TapeMeasure, tapeReading } from '../../../core/document/athlete-schema.ts';
+import { type TapeMeasure, tapeReadingSchema } from '../../../core/document/athlete-schema.ts';
 import { useFormat } from '../../display/use-display.ts';
 import { say, words } from '../../language/messages.ts';
 import { limitsOf } from '../../ui/fields/limits-of.ts';
@@ -9,7 +9,7 @@ import { MeasureField } from '../../ui/fields/measure-field.tsx';
 import { beforeText } from './before-text.ts';
 import { KeepAnyway } from './keep-anyway.tsx';
 import { MeasurePicture } from './measure-picture.tsx';
-import { oddName, stepAfter, type TapeTaken, tapePerson, tapeTaken } from './session.ts';
+import { oddName, type SessionTape, stepAfter, tapePerson, tapeTaken } from './session.ts';
 import { type StepProps, stepName } from './step-props.ts';
 
 const READING = ['measure.reading.1', 'measure.reading.2', 'measure.reading.3', 'measure.reading.4'] as const;
@@ -90,7 +90,7 @@ function Readings({ session, change, measure, another }: TapeProps & { another: 
           label={say(key)}
           kind="length"
           value={readings[i] ?? null}
-          {...limitsOf(tapeReading.shape.valueM)}
+          {...limitsOf(tapeReadingSchema.shape.valueM)}
           onEnter={(value) => set(i, value)}
           onEmpty={() => set(i, null)}
         />
@@ -99,7 +99,7 @@ function Readings({ session, change, measure, another }: TapeProps & { another: 
   );
 }
 
-function OddReading(props: TapeTaken['odd'][number] & { person: TapePerson; onKeep: () => void }) {
+function OddReading(props: SessionTape['odd'][number] & { person: TapePerson; onKeep: () => void }) {
   const { value, place, person } = props;
   const format = useFormat();
   return (

@@ -19,7 +19,7 @@ import { Page } from '../../ui/page.tsx';
 import { chosen, forgetChosen, type NewFitValues } from './chosen.ts';
 import { FirstFit } from './first-fit.tsx';
 import { makeFit } from './make-fit.ts';
-import { type ChosenFit, chosenFit, type Listed, newFitRules, UNCHOSEN } from './new-fit-rules.ts';
+import { type ChosenFit, chosenFit, type FitChoices, newFitRules, UNCHOSEN } from './new-fit-rules.ts';
 import { withSingles } from './own-singles.ts';
 import { SeatChoice } from './seat-choice.tsx';
 import './new-fit.css';
@@ -62,7 +62,7 @@ async function makeChosen({ record, starters, named }: ChosenFit): Promise<Fit> 
   return makeFit({ name: named.trim(), boat: { ...boat, id }, starters: crew });
 }
 
-function NewFitForm(listed: Listed) {
+function NewFitForm(listed: FitChoices) {
   const rules = newFitRules(listed);
   const held = useChosenValues();
   const [proposed, setProposed] = useState<ProposedStart | null>(null);
@@ -115,7 +115,11 @@ interface InForm {
   readonly form: FormState<NewFitValues>;
 }
 
-function BoatChoice({ boats, record, form }: InForm & { boats: Listed['boats']; record: BoatRecord | null }) {
+function BoatChoice({
+  boats,
+  record,
+  form,
+}: InForm & { boats: FitChoices['boats']; record: BoatRecord | null }) {
   return (
     <div className="entry-row">
       {boats.length > 0 ? (
@@ -141,7 +145,7 @@ function BoatChoice({ boats, record, form }: InForm & { boats: Listed['boats']; 
 }
 
 /** Who kneels in each seat; in the one seat of a boat that is yet to be made, where there is none. */
-function SeatChoices({ record, starters, boats, athletes, form }: ChosenFit & Listed & InForm) {
+function SeatChoices({ record, starters, boats, athletes, form }: ChosenFit & FitChoices & InForm) {
   const count = record?.boat.seats.length ?? (boats.length === 0 ? 1 : 0);
   return Array.from({ length: count }, (_, i) => (
     <SeatChoice

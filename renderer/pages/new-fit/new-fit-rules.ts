@@ -9,7 +9,7 @@ import { fitName } from './fit-name.ts';
 import type { Starter } from './make-fit.ts';
 
 /** The boats and athletes that a new fit can be made of. */
-export interface Listed {
+export interface FitChoices {
   readonly boats: readonly BoatRecord[];
   readonly athletes: readonly AthleteRecord[];
 }
@@ -32,7 +32,7 @@ const CHOSEN = z.object({
 });
 
 /** What the choices of a new fit come to. */
-export function chosenFit({ boatId, seats, name }: NewFitValues, { boats, athletes }: Listed): ChosenFit {
+export function chosenFit({ boatId, seats, name }: NewFitValues, { boats, athletes }: FitChoices): ChosenFit {
   const record = boats.find(({ id }) => id === boatId) ?? (boats.length === 1 ? boats[0]! : null);
   const starters = record ? startersOf(record, seats, athletes) : [];
   const names = starters.flatMap(({ athlete }) => athlete?.name ?? []);
@@ -53,7 +53,7 @@ function startersOf(
 }
 
 /** A boat, a name, and somebody or nobody in each seat; nobody twice. */
-export function newFitRules(listed: Listed): FormRules<NewFitValues, z.infer<typeof CHOSEN>> {
+export function newFitRules(listed: FitChoices): FormRules<NewFitValues, z.infer<typeof CHOSEN>> {
   return {
     schema: CHOSEN,
     documentOf: (values) => {

@@ -3,7 +3,7 @@ import type { Fit } from '../../../core/document/fit-schema.ts';
 import { markGuide } from '../../../core/photograph/mark-guide.ts';
 import { ShapesSvg } from '../../drawing/shapes-svg.tsx';
 import { say } from '../../language/messages.ts';
-import type { MarkName } from './mark-order.ts';
+import type { PhotoMarkName } from './mark-order.ts';
 import { markName } from './mark-words.ts';
 import { markBeside } from './marked-study.ts';
 
@@ -16,8 +16,8 @@ const SPOT = 38;
 export function GuidePicture(props: {
   fit: Fit;
   seat: number;
-  inHand: MarkName;
-  onTake: (name: MarkName) => void;
+  inHand: PhotoMarkName;
+  onTake: (name: PhotoMarkName) => void;
 }) {
   const { fit, seat, inHand, onTake } = props;
   const [kind, own] = inHand.split('.') as ['boat' | 'joint' | 'water', string];

@@ -1,7 +1,7 @@
 import type { PhotoStudy } from '../../../core/photograph/photo-study-schema.ts';
 import { useFormat } from '../../display/use-display.ts';
 import { say } from '../../language/messages.ts';
-import { MARK_ORDER, type MarkName } from './mark-order.ts';
+import { MARK_ORDER, type PhotoMarkName } from './mark-order.ts';
 import { markName } from './mark-words.ts';
 import { markOf, proposedShare } from './marked-study.ts';
 import type { PictureReading } from './use-reading.ts';
@@ -10,12 +10,12 @@ import type { PictureReading } from './use-reading.ts';
 export function MarkList(props: {
   study: PhotoStudy;
   reading: PictureReading;
-  inHand: MarkName;
+  inHand: PhotoMarkName;
   bad: ReadonlySet<string>;
-  onTake: (name: MarkName) => void;
-  onRemove: (name: MarkName) => void;
+  onTake: (name: PhotoMarkName) => void;
+  onRemove: (name: PhotoMarkName) => void;
   /** A proposed joint is right where it is; without a name all of them are. */
-  onConfirm: (name?: MarkName) => void;
+  onConfirm: (name?: PhotoMarkName) => void;
 }) {
   const groups = [
     { title: say('photograph.points.boat'), about: say('photograph.points.boat.about'), kind: 'boat.' },
@@ -45,7 +45,7 @@ export function MarkList(props: {
   );
 }
 
-function Entry(props: Parameters<typeof MarkList>[0] & { name: MarkName }) {
+function Entry(props: Parameters<typeof MarkList>[0] & { name: PhotoMarkName }) {
   const { name, study, inHand, bad } = props;
   const set = markOf(study, name) !== undefined;
   const off = useOff(props.reading, name);
@@ -87,7 +87,7 @@ function Entry(props: Parameters<typeof MarkList>[0] & { name: MarkName }) {
 }
 
 /** How far a mark lies off, pixels and millimetres, in words; empty while it is not known. */
-function useOff(reading: PictureReading, name: MarkName): string {
+function useOff(reading: PictureReading, name: PhotoMarkName): string {
   const format = useFormat();
   if (reading.kind !== 'read') return '';
   const { camera, points, posture } = reading.answer;

@@ -24,10 +24,10 @@ export const JOINT_ORDER = [
 export type MarkedJoint = (typeof JOINT_ORDER)[number];
 
 /** What is marked: a point of the boat, a joint, or where the water meets an end of the boat. */
-export type MarkName = `boat.${BoatMark}` | `joint.${MarkedJoint}` | `water.${WaterMark}`;
+export type PhotoMarkName = `boat.${BoatMark}` | `joint.${MarkedJoint}` | `water.${WaterMark}`;
 
 /** Every mark in the guided order. */
-export const MARK_ORDER: readonly MarkName[] = [
+export const MARK_ORDER: readonly PhotoMarkName[] = [
   ...BOAT_MARKS.map((name) => `boat.${name}` as const),
   ...JOINT_ORDER.map((name) => `joint.${name}` as const),
   ...WATER_MARKS.map((name) => `water.${name}` as const),

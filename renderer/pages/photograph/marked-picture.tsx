@@ -13,7 +13,7 @@ import { RangeField } from '../../ui/fields/range-field.tsx';
 import { Tick } from '../../ui/fields/tick.tsx';
 import { GuidePicture } from './mark-guide.tsx';
 import { MarkList } from './mark-list.tsx';
-import { MARK_ORDER, type MarkName } from './mark-order.ts';
+import { MARK_ORDER, type PhotoMarkName } from './mark-order.ts';
 import { confirmed, markOf, nextMark, withMark } from './marked-study.ts';
 import { PictureStage, type StageProps } from './picture-stage.tsx';
 import { ProposeJoints } from './propose-joints.tsx';
@@ -35,7 +35,7 @@ interface MarkedProps {
 export function MarkedPicture(props: MarkedProps) {
   const { opened, photo } = props;
   const { study, change, keep, refusal } = useStudy(photo);
-  const [inHand, setInHand] = useState<MarkName>(
+  const [inHand, setInHand] = useState<PhotoMarkName>(
     () => MARK_ORDER.find((name) => !markOf(photo.study!, name)) ?? MARK_ORDER[0]!,
   );
   const [joined, setJoined] = useState(true);
@@ -46,7 +46,7 @@ export function MarkedPicture(props: MarkedProps) {
   const reading = useLastReading(useReading(opened.fit, study, joined ? same : NONE));
   const marking = { study, reading, inHand, bad: badMarks(reading), onTake: setInHand };
 
-  const mark = (name: MarkName, at: Pixel | null, done: boolean) => {
+  const mark = (name: PhotoMarkName, at: Pixel | null, done: boolean) => {
     const next = withMark(study, name, at);
     change(next);
     if (done && at) setInHand(nextMark(next, name));

@@ -1,19 +1,19 @@
 import type { Pixel } from '../../../core/photograph/camera.ts';
 import type { ProposedJoint } from '../../../core/photograph/joints-from-landmarks.ts';
 import type { PhotoStudy } from '../../../core/photograph/photo-study-schema.ts';
-import { MARK_ORDER, type MarkedJoint, type MarkName } from './mark-order.ts';
+import { MARK_ORDER, type MarkedJoint, type PhotoMarkName } from './mark-order.ts';
 
 /** A proposal for a joint that is marked. */
 export type MarkedProposal = ProposedJoint & { readonly joint: MarkedJoint };
 
 /** Where a mark stands; undefined where it is not set. */
-export function markOf({ boat, joints }: PhotoStudy, name: MarkName): Pixel | undefined {
+export function markOf({ boat, joints }: PhotoStudy, name: PhotoMarkName): Pixel | undefined {
   const [kind, own] = partsOf(name);
   return kind === 'joint' ? joints[own as keyof typeof joints] : boat[own];
 }
 
 /** The study with a mark set, or taken away by null. What was read off the picture before no longer counts; a joint that was proposed is looked at. */
-export function withMark(study: PhotoStudy, name: MarkName, at: Pixel | null): PhotoStudy {
+export function withMark(study: PhotoStudy, name: PhotoMarkName, at: Pixel | null): PhotoStudy {
   const [kind, own] = partsOf(name);
   const part = kind === 'joint' ? 'joints' : 'boat';
   const { [own]: _, ...rest } = study[part] as Record<string, Pixel>;
@@ -31,12 +31,12 @@ export function withProposals(study: PhotoStudy, joints: readonly MarkedProposal
 }
 
 /** The study with a proposed joint looked at and left where it is; all of them without a name. */
-export function confirmed(study: PhotoStudy, name?: MarkName): PhotoStudy {
+export function confirmed(study: PhotoStudy, name?: PhotoMarkName): PhotoStudy {
   return { ...study, proposed: name ? without(study.proposed, partsOf(name)[1]) : {} };
 }
 
 /** How sure the pose model is of a joint that nobody has looked at; undefined for every other mark. */
-export function proposedShare({ proposed }: PhotoStudy, name: MarkName): number | undefined {
+export function proposedShare({ proposed }: PhotoStudy, name: PhotoMarkName): number | undefined {
   const [kind, own] = partsOf(name);
   return kind === 'joint' ? proposed[own as MarkedJoint] : undefined;
 }
@@ -50,19 +50,19 @@ function without(record: PhotoStudy['proposed'], name: string): PhotoStudy['prop
 const rounded = ({ u, v }: Pixel): Pixel => ({ u: Math.round(10 * u) / 10, v: Math.round(10 * v) / 10 });
 
 /** The mark so many places on in the guided order, round and round. */
-export function markBeside(name: MarkName, by: number): MarkName {
+export function markBeside(name: PhotoMarkName, by: number): PhotoMarkName {
   const at = MARK_ORDER.indexOf(name) + by;
   return MARK_ORDER.at(at % MARK_ORDER.length)!;
 }
 
 /** The next mark in the guided order that is not set; the same one where all are. */
-export function nextMark(study: PhotoStudy, after: MarkName): MarkName {
+export function nextMark(study: PhotoStudy, after: PhotoMarkName): PhotoMarkName {
   const at = MARK_ORDER.indexOf(after);
   const later = [...MARK_ORDER.slice(at + 1), ...MARK_ORDER.slice(0, at)];
   return later.find((name) => !markOf(study, name)) ?? after;
 }
 
-function partsOf(name: MarkName): [string, string] {
+function partsOf(name: PhotoMarkName): [string, string] {
   const at = name.indexOf('.');
   return [name.slice(0, at), name.slice(at + 1)];
 }

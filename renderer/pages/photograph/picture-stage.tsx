@@ -4,7 +4,7 @@ import type { PhotoStudy } from '../../../core/photograph/photo-study-schema.ts'
 import { say } from '../../language/messages.ts';
 import { FigureLines } from './figure-lines.tsx';
 import { Magnifier } from './magnifier.tsx';
-import { MARK_ORDER, type MarkName } from './mark-order.ts';
+import { MARK_ORDER, type PhotoMarkName } from './mark-order.ts';
 import { markName } from './mark-words.ts';
 import { markBeside, markOf, proposedShare } from './marked-study.ts';
 import type { PictureReading } from './use-reading.ts';
@@ -50,11 +50,11 @@ export interface StageProps {
   source: string;
   study: PhotoStudy;
   reading: PictureReading;
-  inHand: MarkName;
+  inHand: PhotoMarkName;
   opacity: number;
   bad: ReadonlySet<string>;
-  onMark: (name: MarkName, at: Pixel | null, done: boolean) => void;
-  onTake: (name: MarkName) => void;
+  onMark: (name: PhotoMarkName, at: Pixel | null, done: boolean) => void;
+  onTake: (name: PhotoMarkName) => void;
   /** The mark in hand is right; on to the next. */
   onNext: () => void;
 }
@@ -93,7 +93,7 @@ export function PictureStage(props: StageProps) {
 function useMarkingHand(props: StageProps) {
   const { study, inHand, onMark } = props;
   const [pointer, setPointer] = useState<Pixel | null>(null);
-  const [held, setHeld] = useState<MarkName | null>(null);
+  const [held, setHeld] = useState<PhotoMarkName | null>(null);
   const place = ({ currentTarget, clientX, clientY }: React.PointerEvent): Pixel => {
     const box = currentTarget.getBoundingClientRect();
     return {
@@ -118,7 +118,7 @@ function useMarkingHand(props: StageProps) {
     },
     onPointerDown(event: React.PointerEvent) {
       event.currentTarget.setPointerCapture(event.pointerId);
-      const taken = (event.target as Element).getAttribute('data-mark') as MarkName | null;
+      const taken = (event.target as Element).getAttribute('data-mark') as PhotoMarkName | null;
       if (taken) props.onTake(taken);
       else onMark(inHand, place(event), false);
       setHeld(taken ?? inHand);
@@ -157,7 +157,7 @@ function Marks({ study, inHand, bad }: StageProps) {
 }
 
 function Mark(props: {
-  name: MarkName;
+  name: PhotoMarkName;
   at: Pixel;
   width: number;
   inHand: boolean;

@@ -3,7 +3,7 @@ import type { Fit } from '../../../core/document/fit-schema.ts';
 import type { PhotoStudy } from '../../../core/photograph/photo-study-schema.ts';
 import type { ReadPicture } from '../../../core/photograph/read-picture.ts';
 import { useJobOn } from '../../jobs/use-job.ts';
-import type { MarkName } from './mark-order.ts';
+import type { PhotoMarkName } from './mark-order.ts';
 
 /** What the marks say so far: still being worked on, or read. */
 export type PictureReading =
@@ -17,7 +17,7 @@ export function useReading(
   others: readonly PhotoStudy[],
 ): PictureReading {
   const question = useMemo(() => (study ? { fit, study, others } : null), [fit, study, others]);
-  const state = useJobOn('readPicture', question);
+  const state = useJobOn('readingOfPicture', question);
   return state.kind === 'done' ? { kind: 'read', answer: state.result } : { kind: 'waiting' };
 }
 
@@ -30,5 +30,5 @@ export function badMarks(reading: PictureReading): ReadonlySet<string> {
     posture?.kind === 'measured'
       ? posture.bad.filter(({ view }) => view === 0).map(({ joint }) => `joint.${joint}`)
       : [];
-  return new Set<MarkName | string>([...ofBoat, ...ofJoints]);
+  return new Set<PhotoMarkName | string>([...ofBoat, ...ofJoints]);
 }

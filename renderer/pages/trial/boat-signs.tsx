@@ -1,10 +1,13 @@
 import { BOAT_SIGNS } from '../../../core/trial/observation.ts';
 import { say } from '../../language/messages.ts';
 import { StrengthField } from './strength-field.tsx';
-import { type Seen, withSign } from './trial-values.ts';
+import { type SeenSign, withSign } from './trial-values.ts';
 
 /** What the boat did: each sign is named by a press, and then weighed. */
-export function BoatSigns(props: { seen: readonly Seen[]; onChange: (seen: readonly Seen[]) => void }) {
+export function BoatSigns(props: {
+  seen: readonly SeenSign[];
+  onChange: (seen: readonly SeenSign[]) => void;
+}) {
   const { seen, onChange } = props;
   return (
     <ul className="boat-signs">

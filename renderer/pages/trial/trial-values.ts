@@ -17,7 +17,7 @@ export interface Felt {
   readonly strength: number;
 }
 
-export interface Seen {
+export interface SeenSign {
   readonly sign: BoatSign;
   readonly strength: number;
 }
@@ -31,7 +31,7 @@ export interface TrialValues {
   readonly water: Trial['water'];
   readonly wind: Trial['wind'];
   readonly felt: readonly Felt[];
-  readonly seen: readonly Seen[];
+  readonly seen: readonly SeenSign[];
   /** It was said that all felt good. */
   readonly allGood: boolean;
   readonly notes: string;
@@ -70,7 +70,7 @@ export function withPlace(felt: readonly Felt[], place: BodyPlace): Felt[] {
 }
 
 /** A sign named once more is let go of, else it is taken up. */
-export function withSign(seen: readonly Seen[], sign: BoatSign): Seen[] {
+export function withSign(seen: readonly SeenSign[], sign: BoatSign): SeenSign[] {
   if (seen.some((entry) => entry.sign === sign)) return seen.filter((entry) => entry.sign !== sign);
   return [...seen, { sign, strength: USUAL_STRENGTH }];
 }

@@ -74,7 +74,7 @@ export function problemText(problem: MeasureProblem): string {
 }
 
 /** Why a number is outside its limits, in words; null when it is within them. */
-export function rangeText(
+export function outOfRangeText(
   value: number,
   limits: { min: number; max: number },
   write: (value: number) => string,

@@ -1,5 +1,5 @@
 import type { Format } from '../../../app/language/format.ts';
-import { MEASURE_KINDS, type MeasureKind, problemText, rangeText, tidyStep } from './measure-kinds.ts';
+import { MEASURE_KINDS, type MeasureKind, outOfRangeText, problemText, tidyStep } from './measure-kinds.ts';
 
 /** What an entry came to: a value to take, an emptied field, or why it cannot be taken. */
 export type ReadEntry =
@@ -33,6 +33,6 @@ export function stepEntry(from: number, step: number, rule: EntryRule): ReadEntr
 }
 
 function within(value: number, { kind, min, max, format }: EntryRule): ReadEntry {
-  const outside = rangeText(value, { min, max }, (shown) => MEASURE_KINDS[kind].show(shown, format));
+  const outside = outOfRangeText(value, { min, max }, (shown) => MEASURE_KINDS[kind].show(shown, format));
   return outside === null ? { kind: 'value', value } : { kind: 'refused', why: outside };
 }

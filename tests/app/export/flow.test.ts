@@ -3,10 +3,10 @@ import { createSheetPdf } from '../../../app/export/pdf/sheet-pdf.ts';
 import { fewestSheets, sheetsOf } from '../../../app/export/sheet/fewest-sheets.ts';
 import {
   type Block,
-  type Column,
+  type FlowColumn,
+  type FlowRow,
   flow,
-  type Placed,
-  type Row,
+  type PlacedRow,
   type Spacing,
 } from '../../../app/export/sheet/flow.ts';
 import { notEmpty } from '../../not-empty.ts';
@@ -19,7 +19,7 @@ const pdf = createSheetPdf({
   lang: 'en',
 });
 
-function* columns(height: number): Generator<Column, never> {
+function* columns(height: number): Generator<FlowColumn, never> {
   for (let page = 0; ; page++) yield { page, box: { left: 0, top: 0, width: 100, height } };
 }
 
@@ -28,7 +28,7 @@ const block = (rows: number): Block => ({
   continued: 'A table, continued',
   heads: 0,
   keep: 4,
-  rows: () => Array.from({ length: rows }, (): Row => ({ height: 5, draw() {} })),
+  rows: () => Array.from({ length: rows }, (): FlowRow => ({ height: 5, draw() {} })),
 });
 
 describe('rows flowing through columns', () => {
@@ -55,7 +55,7 @@ describe('rows flowing through columns', () => {
   });
 
   it('say a table’s heads again where it goes on', () => {
-    const [head, ...others] = Array.from({ length: 12 }, (): Row => ({ height: 5, draw() {} }));
+    const [head, ...others] = Array.from({ length: 12 }, (): FlowRow => ({ height: 5, draw() {} }));
     const table: Block = { ...block(0), heads: 1, rows: () => [head!, ...others] };
     const placed = flow(pdf, [table], { columns: columns(40), gapMm: 3 });
     const pages = new Set(placed.map(({ page }) => page));
@@ -68,7 +68,7 @@ describe('rows flowing through columns', () => {
 describe('sheets', () => {
   const flowed = (blocks: readonly Block[]) => (spacing: Spacing) =>
     flow(pdf, blocks, { columns: columns(100), ...spacing });
-  const lastMm = (placed: readonly Placed[]) =>
+  const lastMm = (placed: readonly PlacedRow[]) =>
     placed.filter(({ page }) => page === sheetsOf(placed) - 1).reduce((sum, { row }) => sum + row.height, 0);
 
   it('are as few as closer blocks give, and as usual where that saves none', () => {
@@ -76,7 +76,7 @@ describe('sheets', () => {
     expect(sheetsOf(close({ gapMm: 12 }))).toBe(2);
     expect(sheetsOf(fewestSheets(close, { blocks: 2, leastMm: 50 }))).toBe(1);
     const loose = flowed([block(3), block(3)]);
-    const tops = (placed: readonly Placed[]) => placed.map(({ top }) => top);
+    const tops = (placed: readonly PlacedRow[]) => placed.map(({ top }) => top);
     expect(tops(fewestSheets(loose, { blocks: 2, leastMm: 50 }))).toEqual(tops(loose({ gapMm: 3.5 })));
   });
 

@@ -4,7 +4,7 @@ import { join } from 'node:path';
 import fc from 'fast-check';
 import { strToU8, zipSync } from 'fflate';
 import { afterAll, beforeAll, describe, expect, it } from 'vitest';
-import { previewBundle } from '../../../app/background/bundle-jobs.ts';
+import { previewInCopy } from '../../../app/background/bundle-jobs.ts';
 import {
   BUNDLE_FORMAT,
   bundleAthletes,
@@ -120,7 +120,7 @@ async function expectProper(name: string, input: unknown): Promise<boolean> {
 function isRead(path: string): boolean {
   const { file, folder } = program.store;
   const order = { file, copy: join(folder, 'copy.part'), path, at: 0 };
-  const read = previewBundle(order, { progress() {}, goOn() {} });
+  const read = previewInCopy(order, { progress() {}, goOn() {} });
   if (read.kind === 'refused') expect(read.message).toMatch(/^[^\n]{3,}$/);
   return read.kind === 'read';
 }

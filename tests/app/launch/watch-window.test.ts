@@ -2,7 +2,7 @@ import { existsSync, readFileSync, writeFileSync } from 'node:fs';
 import { join } from 'node:path';
 import { setTimeout as pause, setImmediate as turn } from 'node:timers/promises';
 import { describe, expect, it, vi } from 'vitest';
-import { openWindow } from '../../../app/launch/run-electron.ts';
+import { runWindow } from '../../../app/launch/run-electron.ts';
 import { watchWindow } from '../../../app/launch/watch-window.ts';
 import { openLog } from '../../../app/shell/log-file.ts';
 import { temporaryFolder } from '../temporary.ts';
@@ -108,14 +108,14 @@ describe('watching the window', () => {
 describe('what is said of the end', () => {
   it('is one sentence for each', async () => {
     const kept = log();
-    expect(await openWindow(windowThat(READY), kept)).toEqual({ kind: 'ended', code: 0, sentence: null });
+    expect(await runWindow(windowThat(READY), kept)).toEqual({ kind: 'ended', code: 0, sentence: null });
     const open = windowThat("process.send({ kind: 'already-open' })");
-    expect(await openWindow(open, kept)).toMatchObject({
+    expect(await runWindow(open, kept)).toMatchObject({
       code: 0,
       sentence: expect.stringContaining('open'),
     });
-    const broken = await openWindow(windowThat(`${READY} setTimeout(() => process.exit(9), 300)`), kept);
+    const broken = await runWindow(windowThat(`${READY} setTimeout(() => process.exit(9), 300)`), kept);
     expect(broken).toMatchObject({ code: 1, sentence: expect.stringContaining(kept.path) });
-    expect(await openWindow(windowThat(''), kept)).toMatchObject({ kind: 'unavailable', tried: true });
+    expect(await runWindow(windowThat(''), kept)).toMatchObject({ kind: 'unavailable', tried: true });
   });
 });

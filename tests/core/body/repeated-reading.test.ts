@@ -2,7 +2,7 @@ import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { repeatedReading } from '../../../core/body/repeated-reading.ts';
 import { TAPE_SD } from '../../../core/body/tape-sd.ts';
-import { TAPE_MEASURES, tapeReading } from '../../../core/document/athlete-schema.ts';
+import { TAPE_MEASURES, tapeReadingSchema } from '../../../core/document/athlete-schema.ts';
 
 const SEED = 20260312;
 
@@ -44,7 +44,7 @@ describe('several readings of one measure', () => {
     fc.assert(
       fc.property(fc.constantFrom(...TAPE_MEASURES), readings, (measure, values) => {
         const read = repeatedReading(measure, values)!;
-        expect(tapeReading.safeParse({ valueM: read.valueM, sdM: read.sdM }).success).toBe(true);
+        expect(tapeReadingSchema.safeParse({ valueM: read.valueM, sdM: read.sdM }).success).toBe(true);
         expect(read.sdM).toBeGreaterThanOrEqual(TAPE_SD[measure] * Math.SQRT1_2);
         const turned = repeatedReading(measure, values.toReversed())!;
         expect(turned.valueM).toBeCloseTo(read.valueM, 12);

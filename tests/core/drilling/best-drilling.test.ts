@@ -2,7 +2,7 @@ import fc from 'fast-check';
 import { beforeAll, describe, expect, it } from 'vitest';
 import { bestDrilling, type ProvenPlan, type Solve } from '../../../core/drilling/best-drilling.ts';
 import {
-  apart,
+  chebyshevDistance,
   type DrillingModel,
   type DrillingRules,
   drillingModel,
@@ -190,9 +190,11 @@ describe('a plan of holes for everybody', () => {
     const { plan } = planIn(bestDrilling(model, solve));
     for (const [k, hole] of plan.fresh.entries()) {
       expect(insideBoard(board, hole)).toBeGreaterThanOrEqual(USUAL_DRILLING.edgeM - 1e-9);
-      expect(apart(hole, { x: 0.1, y: 0.06 })).toBeGreaterThanOrEqual(USUAL_DRILLING.apartM - 1e-9);
+      expect(chebyshevDistance(hole, { x: 0.1, y: 0.06 })).toBeGreaterThanOrEqual(
+        USUAL_DRILLING.apartM - 1e-9,
+      );
       for (const other of plan.fresh.slice(k + 1))
-        expect(apart(hole, other)).toBeGreaterThanOrEqual(USUAL_DRILLING.apartM - 1e-9);
+        expect(chebyshevDistance(hole, other)).toBeGreaterThanOrEqual(USUAL_DRILLING.apartM - 1e-9);
     }
   });
 

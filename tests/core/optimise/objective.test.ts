@@ -42,7 +42,7 @@ const doubt = DECIDED_SIGMAS * 0.0015;
 const reportOf = (...findings: Finding[]) =>
   ({ findings }) as unknown as Parameters<typeof totalViolation>[0];
 
-describe('aimOf', () => {
+describe('the aim of a finding', () => {
   it('aims inside a band by the value’s doubt and a twentieth of it, so that the finding will read good', () => {
     const [aimed] = aimOf(pad(0.17)).edges;
     expect(aimed.low).toBeCloseTo(0.15 + 1.05 * doubt, 12);

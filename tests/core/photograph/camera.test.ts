@@ -1,9 +1,9 @@
 import { describe, expect, it } from 'vitest';
 import { cross, dot, norm } from '../../../core/frame/vec3.ts';
 import {
-  aimOf,
   axesOf,
   type Camera,
+  cameraAim,
   depthOf,
   movedCamera,
   projectPoint,
@@ -58,7 +58,7 @@ describe('a pinhole camera', () => {
       expect(norm({ x: third.x - forward.x, y: third.y - forward.y, z: third.z - forward.z })).toBeLessThan(
         1e-12,
       );
-      const again = aimOf({ right, down, forward });
+      const again = cameraAim({ right, down, forward });
       for (const name of ['azimuth', 'pitch', 'roll'] as const)
         expect(again[name]).toBeCloseTo(aim[name], 12);
     }
@@ -66,7 +66,7 @@ describe('a pinhole camera', () => {
 
   it('turns and shifts by small unknowns, and keeps the corner’s bend with the focal length', () => {
     const moved = movedCamera({ ...abeam, radial: 0.1 }, [0, 0, 0.1, 1, 2, 3, Math.log(2), 0]);
-    expect(aimOf(moved).azimuth).toBeCloseTo(Math.PI / 2 + 0.1, 12);
+    expect(cameraAim(moved).azimuth).toBeCloseTo(Math.PI / 2 + 0.1, 12);
     expect(moved.position).toEqual({ x: 1, y: -3, z: 4 });
     expect(moved.focalPx).toBeCloseTo(2000, 9);
     expect(moved.radial).toBeCloseTo(0.4, 12);

@@ -5,7 +5,7 @@ import { figureOf } from '../../../core/figure/figure.ts';
 import { figureShapes } from '../../../core/figure/figure-shapes.ts';
 import { isInRing, type Line, pointsOf, ringsOf } from '../../../core/graphics/shape.ts';
 import { hullOfBoat } from '../../../core/hull/hull-of-boat.ts';
-import { type Aim, axesOf, type Camera, projectPoint } from '../../../core/photograph/camera.ts';
+import { axesOf, type Camera, type CameraAim, projectPoint } from '../../../core/photograph/camera.ts';
 import { gunwalesIn, pictureShapes } from '../../../core/photograph/picture-shapes.ts';
 import { exampleFit } from '../example/example-fit.ts';
 import { IMAGE } from './synthetic-picture.ts';
@@ -21,7 +21,7 @@ const figure = figureOf(
 );
 
 /** Looks at a point over the seat from so far off, metres; a lens that fills the picture. */
-function lookingAt(aim: Aim, distance: number): Camera {
+function lookingAt(aim: CameraAim, distance: number): Camera {
   const axes = axesOf(aim);
   return {
     ...axes,

@@ -1,6 +1,6 @@
 import { describe, expect, it } from 'vitest';
 import { norm, subtract } from '../../../core/frame/vec3.ts';
-import { aimOf, axesOf, type Camera, projectPoint } from '../../../core/photograph/camera.ts';
+import { axesOf, type Camera, cameraAim, projectPoint } from '../../../core/photograph/camera.ts';
 import { type SolvedCamera, solveCamera } from '../../../core/photograph/solve-camera.ts';
 import { cases } from '../../cases.ts';
 import { notEmpty } from '../../not-empty.ts';
@@ -96,7 +96,7 @@ describe('a camera solved from points of the boat', () => {
     const found = solved(solveCamera({ points: seenBy(camera, ends), image: IMAGE }));
     expect(found.model).toBe('constrained');
     expect(found.residualPx).toBeLessThan(2);
-    expect(Math.abs(aimOf(found.camera).azimuth)).toBeCloseTo(Math.PI / 2, 1);
+    expect(Math.abs(cameraAim(found.camera).azimuth)).toBeCloseTo(Math.PI / 2, 1);
     // Between the ends a length is seen at its scale, whatever lens was taken.
     const up =
       projectPoint(found.camera, { x: 0, y: 0, z: 1.3 }).v -
@@ -122,7 +122,7 @@ describe('a camera solved from points of the boat', () => {
     for (const { azimuth, position, points } of notEmpty(views)) {
       const camera = sideCamera({ ...axesOf({ azimuth, pitch: -0.05, roll: 0 }), position });
       const found = solved(solveCamera({ points: seenBy(camera, points), image: IMAGE }));
-      expect(Math.cos(aimOf(found.camera).azimuth - azimuth)).toBeGreaterThan(0.99);
+      expect(Math.cos(cameraAim(found.camera).azimuth - azimuth)).toBeGreaterThan(0.99);
     }
   });
 

@@ -2,7 +2,7 @@ import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { estimateBody } from '../../../core/body/estimate-body.ts';
 import { norm, scale, subtract, type Vec3 } from '../../../core/frame/vec3.ts';
-import { type Figure, figureAt } from '../../../core/posture/figure.ts';
+import { figureAt, type SolverFigure } from '../../../core/posture/figure.ts';
 import { figureSlopes } from '../../../core/posture/figure-slopes.ts';
 import { STANCE_UNKNOWNS } from '../../../core/posture/stance.ts';
 import { stanceProblem } from '../../../core/posture/stance-problem.ts';
@@ -66,7 +66,7 @@ describe('figureAt', () => {
 
 describe('figureSlopes', () => {
   const POINTS = ['kneelingHip', 'frontHip', 'midHip', 'midShoulder', 'frontKnee'] as const;
-  const pointOf = (figure: Figure, name: (typeof POINTS)[number]) =>
+  const pointOf = (figure: SolverFigure, name: (typeof POINTS)[number]) =>
     name === 'frontKnee' ? figure.leg.middle : figure[name];
 
   it('are what differences say, for every unknown and joint', () => {

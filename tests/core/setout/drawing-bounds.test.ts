@@ -1,6 +1,6 @@
 import { describe, expect, it } from 'vitest';
 import { boundsOf } from '../../../core/setout/drawing-bounds.ts';
-import { circle, dimension, line, words } from '../../../core/setout/template-drawing.ts';
+import { circle, dimension, line, textAt } from '../../../core/setout/template-drawing.ts';
 
 describe('the bounds of a drawing', () => {
   it('of lines and circles are their outermost points', () => {
@@ -16,24 +16,24 @@ describe('the bounds of a drawing', () => {
   });
 
   it('hold words as they are set: from, around or up to their anchor, and turned', () => {
-    const wide = boundsOf([words('HEEL', [0, 0], { height: 5 })]);
+    const wide = boundsOf([textAt('HEEL', [0, 0], { height: 5 })]);
     expect(wide.minX).toBe(0);
     expect(wide.maxX).toBeGreaterThan(4 * 5 * 0.5);
     expect(wide.maxY).toBeCloseTo(5, 9);
     expect(wide.minY).toBeLessThan(0);
-    const end = boundsOf([words('HEEL', [0, 0], { height: 5, anchor: 'end' })]);
+    const end = boundsOf([textAt('HEEL', [0, 0], { height: 5, anchor: 'end' })]);
     expect(end.minX).toBeCloseTo(-wide.maxX, 9);
     expect(end.maxX).toBeCloseTo(0, 9);
-    const middle = boundsOf([words('HEEL', [0, 0], { height: 5, anchor: 'middle' })]);
+    const middle = boundsOf([textAt('HEEL', [0, 0], { height: 5, anchor: 'middle' })]);
     expect(middle.maxX).toBeCloseTo(wide.maxX / 2, 9);
-    const up = boundsOf([words('HEEL', [0, 0], { height: 5, turnDeg: 90 })]);
+    const up = boundsOf([textAt('HEEL', [0, 0], { height: 5, turnDeg: 90 })]);
     expect(up.maxY).toBeCloseTo(wide.maxX, 9);
     expect(up.minX).toBeCloseTo(-5, 9);
   });
 
   it('grow with the scale of reduction for words, which keep their size on the paper', () => {
-    const full = boundsOf([words('M', [0, 0], { height: 3 })]);
-    const tenth = boundsOf([words('M', [0, 0], { height: 3 })], 0.1);
+    const full = boundsOf([textAt('M', [0, 0], { height: 3 })]);
+    const tenth = boundsOf([textAt('M', [0, 0], { height: 3 })], 0.1);
     expect(tenth.maxX).toBeCloseTo(10 * full.maxX, 9);
   });
 

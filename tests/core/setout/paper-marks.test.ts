@@ -9,7 +9,7 @@ import {
   ring,
   TEMPLATE_LAYERS,
   type TemplateShape,
-  words,
+  textAt,
 } from '../../../core/setout/template-drawing.ts';
 
 const tenth: Placement = { scale: 0.1, origin: [100, 50], fills: { fitting: 'woodFill' } };
@@ -44,7 +44,7 @@ describe('a drawing on paper', () => {
 
   it('reduces circles with the drawing, but not lettering', () => {
     const [round, text] = onPaper(
-      [circle('drill', [0, 0], 32.5), words('K', [0, 0], { height: 3.5 })],
+      [circle('drill', [0, 0], 32.5), textAt('K', [0, 0], { height: 3.5 })],
       tenth,
     );
     expect(round).toMatchObject({ kind: 'disc', radius: 3.25, at: [100, 50] });

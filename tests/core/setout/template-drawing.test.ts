@@ -1,12 +1,12 @@
 import { describe, expect, it } from 'vitest';
 import {
   circle,
-  cross,
+  crossLines,
   dimension,
   line,
   ring,
   shifted,
-  words,
+  textAt,
 } from '../../../core/setout/template-drawing.ts';
 
 describe('shapes of a drawing', () => {
@@ -15,7 +15,7 @@ describe('shapes of a drawing', () => {
       [
         line('outline', [0, 0], [1, 2]),
         circle('drill', [5, 5], 3),
-        words('K', [1, 1]),
+        textAt('K', [1, 1]),
         dimension([0, 0], [10, 0], { offset: 4, text: '10' }),
       ],
       [100, -10],
@@ -29,7 +29,7 @@ describe('shapes of a drawing', () => {
   });
 
   it('are crosses of two equal arms', () => {
-    const [level, upright] = cross('centreMark', [3, 4], 5);
+    const [level, upright] = crossLines('centreMark', [3, 4], 5);
     expect(level!.lines).toEqual([[-2, 4, 8, 4]]);
     expect(upright!.lines).toEqual([[3, -1, 3, 9]]);
   });
@@ -43,7 +43,7 @@ describe('shapes of a drawing', () => {
         [0, 1],
       ]),
     ).toMatchObject({ closed: true });
-    expect(words('FORE', [1, 2])).toEqual({
+    expect(textAt('FORE', [1, 2])).toEqual({
       kind: 'text',
       of: 'lettering',
       role: 'lettering',
@@ -56,7 +56,7 @@ describe('shapes of a drawing', () => {
   });
 
   it('moved there and back are where they were', () => {
-    const shapes = [circle('drill', [1, 2], 3), words('K', [4, 5]), line('edge', [0, 0], [9, 9])];
+    const shapes = [circle('drill', [1, 2], 3), textAt('K', [4, 5]), line('edge', [0, 0], [9, 9])];
     expect(shifted(shifted(shapes, [7, -8]), [-7, 8])).toEqual(shapes);
   });
 });

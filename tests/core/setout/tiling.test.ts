@@ -2,7 +2,7 @@ import { describe, expect, it } from 'vitest';
 import { boundsOf } from '../../../core/setout/drawing-bounds.ts';
 import { showsIn } from '../../../core/setout/drawn-parts.ts';
 import { PAPER_NAMES, PAPERS } from '../../../core/setout/paper.ts';
-import { circle, line, ring, type TemplateDrawing, words } from '../../../core/setout/template-drawing.ts';
+import { circle, line, ring, type TemplateDrawing, textAt } from '../../../core/setout/template-drawing.ts';
 import { templatesOf } from '../../../core/setout/templates.ts';
 import { OVERLAP_MM, PAGE_MARGIN_MM, tilingOf } from '../../../core/setout/tiling.ts';
 import { notEmpty } from '../../not-empty.ts';
@@ -156,7 +156,7 @@ describe('a page that would show what its neighbour shows already', () => {
 
 describe('words that seams would cut', () => {
   const along = (length: number, at: number) =>
-    drawing(line('outline', [0, 0], [length, 0]), words('A LONG NAME', [at, 5]));
+    drawing(line('outline', [0, 0], [length, 0]), textAt('A LONG NAME', [at, 5]));
   const box = ({ shapes }: TemplateDrawing) => boundsOf(shapes.slice(1));
 
   it('lie whole on some page where the pages leave room', () => {

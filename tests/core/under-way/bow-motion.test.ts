@@ -2,7 +2,7 @@ import { describe, expect, it } from 'vitest';
 import { evaluateFit } from '../../../core/evaluation/evaluator.ts';
 import { strokeOfFit } from '../../../core/stroke/stroke-of-fit.ts';
 import { type MovingBoat, motionAt, restAt } from '../../../core/under-way/boat-motion.ts';
-import { bowMotion, INSTANTS } from '../../../core/under-way/bow-motion.ts';
+import { bowMotion, INSTANTS_PER_STROKE } from '../../../core/under-way/bow-motion.ts';
 import { harmonicsOf, seriesOf } from '../../../core/under-way/harmonics.ts';
 import { exampleFit } from '../example/example-fit.ts';
 
@@ -97,7 +97,7 @@ describe('bowMotion of the example single', () => {
 
   it('lifts the bow in the drive by the couple of blade and drag, more than the moving weight swings it', () => {
     expect(motion.swing.value).toBeGreaterThan(motion.stillSwing);
-    const highest = motion.bow.indexOf(Math.max(...motion.bow)) / INSTANTS;
+    const highest = motion.bow.indexOf(Math.max(...motion.bow)) / INSTANTS_PER_STROKE;
     expect(highest).toBeGreaterThan(0.15);
     expect(highest).toBeLessThan(motion.exitAt + 0.2);
   });
@@ -112,7 +112,7 @@ describe('bowMotion of the example single', () => {
     expect(motion.kind).toBe('estimate');
     expect(motion.swing.sd).toBeGreaterThan(0.001);
     expect(Math.min(...motion.sd)).toBeGreaterThanOrEqual(0);
-    expect(motion.bow).toHaveLength(INSTANTS);
+    expect(motion.bow).toHaveLength(INSTANTS_PER_STROKE);
   });
 
   it('swings with the strength of the stroke', () => {

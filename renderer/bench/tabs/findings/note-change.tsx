@@ -4,7 +4,7 @@ import { useFormat } from '../../../display/use-display.ts';
 import { say, words } from '../../../language/messages.ts';
 import { useSlow } from '../../bench-context.tsx';
 import { ChangeButtons } from '../../change-buttons.tsx';
-import { type Change, changeText, sideEffectsText } from '../../change-text.ts';
+import { changeText, type ProposedChange, sideEffectsText } from '../../change-text.ts';
 
 /** Side effects worth a line in the margin. */
 const MOST_EFFECTS = 2;
@@ -24,7 +24,7 @@ export function NoteChange({ finding }: { finding: Finding }) {
   }
   if (suggestion.kind === 'measure')
     return <p className="note-looking">{say(`notes.measure.${suggestion.what}`)}</p>;
-  const change: Change = suggestion;
+  const change: ProposedChange = suggestion;
   const text = changeText(change, format);
   return (
     <div className="note-change">
@@ -36,7 +36,7 @@ export function NoteChange({ finding }: { finding: Finding }) {
 }
 
 /** What a change costs: what else it changes, and whether something leaves its band for it. */
-function priceText(change: Change, format: Format): string {
+function priceText(change: ProposedChange, format: Format): string {
   if (change.kind === 'choose') return '';
   const effects = sideEffectsText(change.sideEffects, MOST_EFFECTS, format);
   const price = effects ? say('notes.side-effects', { effects }) : say('notes.alone');

@@ -62,7 +62,7 @@ export function PaddleLength({ read }: { read: PaddleReader }) {
       <PaddleFigures read={read} rows={rows} />
       <p className="soft">{say('paddle.stature-rule')}</p>
       <p>
-        <LiveText write={(fit, report) => whyText(read(fit, report), { fit, report, seat, format })} />
+        <LiveText write={(fit, report) => whyLengthText(read(fit, report), { fit, report, seat, format })} />
       </p>
       <HandHeight read={read} />
       <h2 className="lettering">{say('paddle.parts')}</h2>
@@ -73,7 +73,7 @@ export function PaddleLength({ read }: { read: PaddleReader }) {
 }
 
 /** Why the two lengths differ: what this stance changes against the usual one; first, why a paddle is longer than its paddler. */
-export function whyText(
+export function whyLengthText(
   paddle: PaddleFit | null,
   { fit, report, seat, format }: { fit: Fit; report: Report; seat: number; format: Format },
 ): string {

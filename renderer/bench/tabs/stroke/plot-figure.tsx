@@ -2,7 +2,7 @@ import type { Format } from '../../../../app/language/format.ts';
 import { useFormat } from '../../../display/use-display.ts';
 import { Explained } from '../../../language/explained.tsx';
 import { say, words } from '../../../language/messages.ts';
-import { type Plot, type PlotScale, plotScale, spreadLabels } from './stroke-plots.ts';
+import { type Plot, type PlotRange, plotRange, spreadLabels } from './stroke-plots.ts';
 
 /** Height of a plot's field, and of one line of its lettering, pixels. */
 const HEIGHT = 84;
@@ -24,7 +24,7 @@ interface PlotFigureProps {
  */
 export function PlotFigure({ plot, ruled = RULED, cursor = true }: PlotFigureProps) {
   const format = useFormat();
-  const scale = plotScale(plot.lines);
+  const scale = plotRange(plot.lines);
   const up = (value: number) => (1 - (value - scale.low) / (scale.high - scale.low)) * HEIGHT;
   const names = spreadLabels(
     plot.lines.map(({ values }) => up(values.at(-1)!)),
@@ -80,7 +80,7 @@ function pathOf(values: readonly number[], up: (value: number) => number): strin
 }
 
 /** Places after the decimal mark that tell one mark from the next. */
-function decimalsOf({ ticks }: PlotScale): number {
+function decimalsOf({ ticks }: PlotRange): number {
   const step = ticks[1]! - ticks[0]!;
   return Math.max(0, -Math.floor(Math.log10(step) + 1e-9));
 }

@@ -142,7 +142,7 @@ function lengthUnit({ lengthUnit: chosen }: Format, usual: 'mm' | 'cm') {
 }
 
 /** The range that a plot shows and the round values marked in it. */
-export interface PlotScale {
+export interface PlotRange {
   readonly low: number;
   readonly high: number;
   readonly ticks: readonly number[];
@@ -154,7 +154,7 @@ const MOST_SPACES = 3;
 const LEAST_RANGE = 1e-3;
 
 /** A range between round values around everything plotted, with a mark at each. */
-export function plotScale(lines: readonly Pick<PlotLine, 'values'>[]): PlotScale {
+export function plotRange(lines: readonly Pick<PlotLine, 'values'>[]): PlotRange {
   const values = lines.flatMap((line) => line.values);
   const least = Math.min(...values);
   const most = Math.max(...values);

@@ -2,7 +2,7 @@ import { useFormat } from '../../../display/use-display.ts';
 import { say } from '../../../language/messages.ts';
 import { DataTable } from '../../../ui/table/data-table.tsx';
 import type { StrokePlot } from './stroke-plots.ts';
-import { COLUMNS, type TableRow, tableRows } from './table-rows.ts';
+import { COLUMNS, strokeTableRows, type TableRow } from './stroke-table-rows.ts';
 
 /** The plots' numbers at the instants, for those who do not read plots. */
 export function StrokeTable({ plots, perLeg }: { plots: readonly StrokePlot[]; perLeg: number }) {
@@ -14,7 +14,7 @@ export function StrokeTable({ plots, perLeg }: { plots: readonly StrokePlot[]; p
         className="figures"
         caption={say('stroke.table.caption')}
         captionHidden
-        rows={tableRows(plots, { perLeg, format })}
+        rows={strokeTableRows(plots, { perLeg, format })}
         rowKey={({ id }) => id}
         marks={({ id }) => ({ 'data-row': id })}
         columns={[

@@ -8,7 +8,7 @@ import { useFormat } from '../../../display/use-display.ts';
 import { say, sayMessage, words } from '../../../language/messages.ts';
 import { quantityName } from '../../../language/sentences.ts';
 import { ChangeButtons } from '../../change-buttons.tsx';
-import { type Change, changeText, sideEffectsText } from '../../change-text.ts';
+import { changeText, type ProposedChange, sideEffectsText } from '../../change-text.ts';
 import { observedText } from './observation-text.ts';
 
 /** Side effects worth a line. */
@@ -17,7 +17,7 @@ const MOST_EFFECTS = 4;
 const MUCH = 0.5;
 
 /** A change as the bench shows and takes it. */
-export function benchChange(change: RankedChange, seat: number): Extract<Change, { kind: 'move' }> {
+export function benchChange(change: RankedChange, seat: number): Extract<ProposedChange, { kind: 'move' }> {
   const { coordinate, from, to, worsens, sideEffects } = change;
   return { kind: 'move', seat, coordinate, from, to, clean: !worsens, sideEffects };
 }

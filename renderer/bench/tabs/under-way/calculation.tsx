@@ -19,7 +19,7 @@ import { say } from '../../../language/messages.ts';
 import { quantityName } from '../../../language/sentences.ts';
 
 /** How one figure of the tab is found. Formulas and authors are the same in every language. */
-export interface Found {
+export interface Derivation {
   readonly name: string;
   /** Formulas, then the values that they take. */
   readonly formulas: readonly string[];
@@ -59,7 +59,7 @@ const percent = (sd: number, format: Format) =>
   `±\u{a0}${format.number(100 * SIGMAS_95 * sd, { decimals: 0, half: 0 })}\u{202f}%`;
 
 /** How resistance and its parts are found, with the values of this boat at this speed. */
-export function resistanceRows({ at, given, speed }: UnderWay, format: Format): Found[] {
+export function resistanceRows({ at, given, speed }: UnderWay, format: Format): Derivation[] {
   const n = (value: number, decimals: number) => format.number(value, { decimals });
   const guess = (of: string) => say('under-way.how.estimate', { of });
   const name = (part: 'friction' | 'wave' | 'air' | 'total') => say(`under-way.part.${part}`);
@@ -94,7 +94,7 @@ export function resistanceRows({ at, given, speed }: UnderWay, format: Format): 
 }
 
 /** How what a change costs is found, and when trim is called a matter of handling. */
-export function costRows(course: string, format: Format): Found[] {
+export function costRows(course: string, format: Format): Derivation[] {
   const n = (value: number, decimals: number) => format.number(value, { decimals });
   const friction = n((SIGMAS_95 * FORM_FACTOR.sd) / (1 + FORM_FACTOR.value), 2);
   const wave = n(SIGMAS_95 * WAVE_DIFFERENCE_DOUBT, 2);
@@ -123,7 +123,7 @@ export function costRows(course: string, format: Format): Found[] {
 }
 
 /** How the bow's motion and the boat's own periods are found. */
-export function bowRows(format: Format): Found[] {
+export function bowRows(format: Format): Derivation[] {
   const doubts = {
     share: format.number(USUAL_STROKE.driveShare, { decimals: 2 }),
     drive: format.number(SIGMAS_95 * BOW_DOUBTS.driveShare, { decimals: 2 }),

@@ -9,7 +9,7 @@ import { LENGTH_UNITS } from '../../../../core/units/length-text.ts';
 const TURN_DEG = 5;
 
 /** How much of a coordinate one step of the table is, in its own unit. */
-export function stepOf(coordinate: FittingCoordinate, format: Format): number {
+export function tableStepOf(coordinate: FittingCoordinate, format: Format): number {
   if (isAngle(coordinate)) return TURN_DEG;
   return format.lengthUnit === 'in' ? LENGTH_UNITS.in / 2 : 0.01;
 }

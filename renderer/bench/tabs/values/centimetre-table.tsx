@@ -8,7 +8,7 @@ import { useFormat } from '../../../display/use-display.ts';
 import { say } from '../../../language/messages.ts';
 import { quantityName } from '../../../language/sentences.ts';
 import { useFit, useSlow } from '../../bench-context.tsx';
-import { cellText, hasSlope, stepOf, stepText } from './centimetre-cells.ts';
+import { cellText, hasSlope, stepText, tableStepOf } from './centimetre-cells.ts';
 
 /** The coordinates of each fitting, in the table's order of columns. */
 const COLUMNS = LOCKABLE.map((fitting) => ({
@@ -108,7 +108,7 @@ function SlopeRow(props: {
       </th>
       {COLUMNS.flatMap(({ coordinates }) => coordinates).map((coordinate) => {
         const found = derivatives[coordinate]?.find((d) => d.id === quantity.id && d.seat === quantity.seat);
-        const text = cellText(found, { step: stepOf(coordinate, format), format });
+        const text = cellText(found, { step: tableStepOf(coordinate, format), format });
         const none = text === null || Number(text.replace('\u{2212}', '-').replace(',', '.')) === 0;
         return (
           <td key={coordinate} className={none ? 'numeric none' : 'numeric'}>

@@ -2,11 +2,11 @@ import { describe, expect, it } from 'vitest';
 import type { Fit } from '../../../../core/document/fit-schema.ts';
 import {
   arrowKey,
+  arrowStepOf,
   drilledAlong,
   nudged,
   type Push,
   pushOf,
-  stepOf,
 } from '../../../../renderer/drawing/interaction/nudge.ts';
 import type { Grip } from '../../../../renderer/drawing/view/handle.ts';
 import { seatPlace } from '../../../../renderer/drawing/view/handle-places.ts';
@@ -59,10 +59,10 @@ describe('arrows go the way they point on the drawing', () => {
 
 describe('steps are the same everywhere', () => {
   it('one millimetre, ten with Shift, a tenth with Ctrl; degrees likewise', () => {
-    expect(stepOf('kneePad.aftM', plain)).toBe(0.001);
-    expect(stepOf('kneePad.aftM', { ...plain, shift: true })).toBe(0.01);
-    expect(stepOf('kneePad.aftM', { ...plain, ctrl: true })).toBe(0.0001);
-    expect(stepOf('rearRest.turnDeg', { ...plain, shift: true })).toBe(10);
+    expect(arrowStepOf('kneePad.aftM', plain)).toBe(0.001);
+    expect(arrowStepOf('kneePad.aftM', { ...plain, shift: true })).toBe(0.01);
+    expect(arrowStepOf('kneePad.aftM', { ...plain, ctrl: true })).toBe(0.0001);
+    expect(arrowStepOf('rearRest.turnDeg', { ...plain, shift: true })).toBe(10);
   });
 
   it('a thousand nudges there and back end where they began', () => {

@@ -1,9 +1,9 @@
 import { formatFor } from '../../../../app/language/format.ts';
 import type { Fit } from '../../../../core/document/fit-schema.ts';
 import { READY_ALONE } from '../../../../renderer/document/bench-view.ts';
-import type { Measure } from '../../../../renderer/drawing/layers/drawing-labels.ts';
+import type { MeasureText } from '../../../../renderer/drawing/layers/drawing-labels.ts';
 import { type CockpitView, cockpitView } from '../../../../renderer/drawing/view/cockpit-view.ts';
-import { hullLines } from '../../../../renderer/drawing/view/hull-lines.ts';
+import { hullDrawing } from '../../../../renderer/drawing/view/hull-drawing.ts';
 import { boatBox, pictureOf } from '../../../../renderer/drawing/view/picture.ts';
 import type { Scene } from '../../../../renderer/drawing/view/scene.ts';
 import { layOutWholeBoat } from '../../../../renderer/drawing/view/sheet-layout.ts';
@@ -11,7 +11,7 @@ import { type BoatBox, fitCamera } from '../../../../renderer/drawing/view/view-
 import { valuesOf } from '../../../core/example/values-of.ts';
 
 /** Widths of texts without a browser: a mean letter of each size. The page's own font is a little narrower. */
-export const roughWidth: Measure = (text, lettering) =>
+export const roughWidth: MeasureText = (text, lettering) =>
   text.length * { label: 8.4, note: 7, strong: 7.4, caption: 8 }[lettering];
 
 function wholeBoat(size: { width: number; height: number }, box: BoatBox): CockpitView {
@@ -26,7 +26,7 @@ export function drawnScene(
   { seat = 0, showing = 'seat' }: { seat?: number; showing?: 'seat' | 'boat' } = {},
 ): Scene {
   const picture = pictureOf(fit, valuesOf(fit));
-  const lines = hullLines(fit.boat);
+  const lines = hullDrawing(fit.boat);
   const { layout, camera } =
     showing === 'seat'
       ? cockpitView(size, { picture, lines, seat })

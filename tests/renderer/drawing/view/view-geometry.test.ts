@@ -2,7 +2,6 @@ import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import {
   boxSize,
-  type Camera,
   fitCamera,
   GREATEST_SCALE,
   LEAST_SCALE,
@@ -11,6 +10,7 @@ import {
   project,
   unproject,
   VIEWS,
+  type ViewCamera,
   type ViewGeometry,
   viewAt,
   type Windows,
@@ -22,7 +22,7 @@ const windows: Windows = {
   profile: { left: 50, top: 310, width: 600, height: 400 },
   section: { left: 680, top: 310, width: 220, height: 400 },
 };
-const camera: Camera = { pixelsPerMetre: 200, at: { x: -0.1, y: 0.05, z: 0.6 } };
+const camera: ViewCamera = { pixelsPerMetre: 200, at: { x: -0.1, y: 0.05, z: 0.6 } };
 const geometry: ViewGeometry = { windows, camera };
 const SEED = 4711;
 

@@ -3,7 +3,7 @@ import { today } from '../../../../renderer/language/dates.ts';
 import {
   ATHLETE_RULES,
   athleteValues,
-  withChange,
+  valuesWithChange,
   withTape,
 } from '../../../../renderer/pages/athlete/athlete-values.ts';
 import { readForm } from '../../../../renderer/ui/form/form-rules.ts';
@@ -53,14 +53,17 @@ describe('a changed body', () => {
   const values = athleteValues(kept);
 
   it('is one measured today, so that the earlier figures stay', () => {
-    expect(withChange(values, { statureM: 1.83 }, kept)).toEqual({ statureM: 1.83, measuredOn: today() });
+    expect(valuesWithChange(values, { statureM: 1.83 }, kept)).toEqual({
+      statureM: 1.83,
+      measuredOn: today(),
+    });
   });
 
   it('keeps a day that was set by hand, and other changes move no day', () => {
     const set = { ...values, measuredOn: '2026-02-02' };
-    expect(withChange(set, { massKg: 81 }, kept)).toEqual({ massKg: 81 });
-    expect(withChange(values, { name: 'Another' }, kept)).toEqual({ name: 'Another' });
-    expect(withChange(values, { massKg: 81 }, null)).toEqual({ massKg: 81 });
+    expect(valuesWithChange(set, { massKg: 81 }, kept)).toEqual({ massKg: 81 });
+    expect(valuesWithChange(values, { name: 'Another' }, kept)).toEqual({ name: 'Another' });
+    expect(valuesWithChange(values, { massKg: 81 }, null)).toEqual({ massKg: 81 });
   });
 });
 

@@ -7,8 +7,8 @@ import { boatRules, hullOfValues } from '../../../../renderer/pages/boat/boat-ru
 import {
   type BoatValues,
   boatValues,
+  marksForSeats,
   spreadStations,
-  withSeats,
 } from '../../../../renderer/pages/boat/boat-values.ts';
 import { readForm } from '../../../../renderer/ui/form/form-rules.ts';
 import { exampleBoat } from '../../../core/example/example-fit.ts';
@@ -146,8 +146,8 @@ describe('the boat’s values', () => {
 
   it('keep the marks that are set when seats are added or taken away', () => {
     const values = { ...blank, seatsFromSternM: [3, 2] };
-    expect(withSeats(values, 3)).toEqual([3, 2, null]);
-    expect(withSeats(values, 1)).toEqual([3]);
+    expect(marksForSeats(values, 3)).toEqual([3, 2, null]);
+    expect(marksForSeats(values, 1)).toEqual([3]);
   });
 });
 

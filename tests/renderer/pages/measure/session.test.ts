@@ -8,8 +8,8 @@ import {
   countedBody,
   hasGrown,
   isEarlier,
+  type MeasuringSession,
   oddName,
-  type Session,
   STEPS,
   sessionResult,
   stepAfter,
@@ -23,7 +23,10 @@ const athlete = exampleAthlete({
   measuredOn: '2026-01-10',
   tape: { footLength: { valueM: 0.27, takenOn: '2026-01-10' } },
 });
-const session = (more: Partial<Session> = {}): Session => ({ ...beginSession('2026-06-01'), ...more });
+const session = (more: Partial<MeasuringSession> = {}): MeasuringSession => ({
+  ...beginSession('2026-06-01'),
+  ...more,
+});
 const sitting = (...readings: (number | null)[]) => session({ readings: { sittingHeight: readings } });
 
 describe('the steps of a session', () => {
@@ -46,7 +49,7 @@ describe('a session that begins', () => {
 });
 
 describe('readings of one measure', () => {
-  const taken = (now: Session) => tapeTaken(now, 'sittingHeight', tapePerson(now, athlete));
+  const taken = (now: MeasuringSession) => tapeTaken(now, 'sittingHeight', tapePerson(now, athlete));
 
   it('count together, gaps left out', () => {
     const { read, counted, odd } = taken(sitting(0.94, null, 0.944));

@@ -6,7 +6,7 @@ import { paddleOf } from '../../../../../core/evaluation/paddle-quantities.ts';
 import { hullOfBoat } from '../../../../../core/hull/hull-of-boat.ts';
 import { rankStock } from '../../../../../core/paddle/rank-stock.ts';
 import { withPaddle } from '../../../../../renderer/bench/tabs/paddle/paddle-held.tsx';
-import { whyText } from '../../../../../renderer/bench/tabs/paddle/paddle-length.tsx';
+import { whyLengthText } from '../../../../../renderer/bench/tabs/paddle/paddle-length.tsx';
 import { reasonText, wantedPaddle } from '../../../../../renderer/bench/tabs/paddle/stock-words.ts';
 import { PADDLE_RULES } from '../../../../../renderer/pages/paddles/paddle-rules.ts';
 import { readForm } from '../../../../../renderer/ui/form/form-rules.ts';
@@ -64,7 +64,7 @@ describe('reasonText', () => {
 describe('why the two lengths differ', () => {
   it('tells what the stance changes, the height of the top hand, and whether it was measured', () => {
     const text = (of: typeof fit) =>
-      spaced(whyText(paddleIn(of), { fit: of, report: evaluateFit(of), seat: 0, format }));
+      spaced(whyLengthText(paddleIn(of), { fit: of, report: evaluateFit(of), seat: 0, format }));
     expect(text(fit)).toMatch(
       /trunk in drive 0\.0 cm, top hand 0\.0 cm.*Top hand 1\d cm over shoulders, nearest the \w+, ± 6 cm, not measured/,
     );
@@ -77,12 +77,12 @@ describe('why the two lengths differ', () => {
   it('tells why when the paddle would be longer than the athlete', () => {
     const usual = exampleSeat();
     const high = exampleFit([{ ...usual, kneePad: { ...usual.kneePad, heightM: 0.26 } }]);
-    const text = whyText(paddleIn(high), { fit: high, report: evaluateFit(high), seat: 0, format });
+    const text = whyLengthText(paddleIn(high), { fit: high, report: evaluateFit(high), seat: 0, format });
     expect(text).toMatch(/Longer than the athlete: knee higher over water/);
   });
 
   it('says nothing where there is no paddle to speak of', () => {
-    expect(whyText(null, { fit, report, seat: 0, format })).toBe('');
+    expect(whyLengthText(null, { fit, report, seat: 0, format })).toBe('');
   });
 });
 

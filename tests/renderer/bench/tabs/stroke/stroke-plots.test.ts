@@ -5,12 +5,12 @@ import { evaluateFit } from '../../../../../core/evaluation/evaluator.ts';
 import { strokeCycle } from '../../../../../core/stroke/stroke-cycle.ts';
 import { strokeOfFit } from '../../../../../core/stroke/stroke-of-fit.ts';
 import {
-  plotScale,
+  plotRange,
   spreadLabels,
   strokePlots,
 } from '../../../../../renderer/bench/tabs/stroke/stroke-plots.ts';
 import { readingText } from '../../../../../renderer/bench/tabs/stroke/stroke-slider.tsx';
-import { tableRows } from '../../../../../renderer/bench/tabs/stroke/table-rows.ts';
+import { strokeTableRows } from '../../../../../renderer/bench/tabs/stroke/stroke-table-rows.ts';
 import { instantName } from '../../../../../renderer/language/instant-name.ts';
 import { exampleFit, exampleSeat } from '../../../../core/example/example-fit.ts';
 
@@ -62,11 +62,11 @@ describe('strokePlots', () => {
   });
 });
 
-describe('plotScale', () => {
+describe('plotRange', () => {
   it('holds every value between round marks, two to five of them', () => {
     fc.assert(
       fc.property(fc.array(fc.double({ min: -1e4, max: 1e4, noNaN: true }), { minLength: 1 }), (values) => {
-        const { low, high, ticks } = plotScale([{ values }]);
+        const { low, high, ticks } = plotRange([{ values }]);
         expect(low).toBeLessThanOrEqual(Math.min(...values) + 1e-6);
         expect(high).toBeGreaterThanOrEqual(Math.max(...values) - 1e-6);
         expect(ticks.length).toBeGreaterThanOrEqual(2);
@@ -124,7 +124,7 @@ describe('words of the stroke', () => {
   });
 
   it('the table has every line at ready, catch, mid-drive and exit, and its swing', () => {
-    const table = tableRows(plots, { perLeg: 8, format });
+    const table = strokeTableRows(plots, { perLeg: 8, format });
     expect(table.map(({ id }) => id)).toEqual([
       'travel.ahead',
       'travel.up',

@@ -2,7 +2,11 @@ import { describe, expect, it } from 'vitest';
 import { formatFor } from '../../../../../app/language/format.ts';
 import { createEvaluator } from '../../../../../core/evaluation/evaluator.ts';
 import { derivativesTo } from '../../../../../core/optimise/sensitivity.ts';
-import { cellText, hasSlope, stepOf } from '../../../../../renderer/bench/tabs/values/centimetre-cells.ts';
+import {
+  cellText,
+  hasSlope,
+  tableStepOf,
+} from '../../../../../renderer/bench/tabs/values/centimetre-cells.ts';
 import { intervalWriter, tightenLines } from '../../../../../renderer/bench/tabs/values/tighten-words.ts';
 import { exampleFit } from '../../../../core/example/example-fit.ts';
 import { plainSpaces, quantityName } from '../../../../english.ts';
@@ -18,7 +22,7 @@ describe('a cell of what one centimetre does', () => {
   const of = (id: string) => aft.find((d) => d.id === id);
 
   it('is the derivative times the step, in millimetres, degrees, per cent', () => {
-    const step = stepOf('kneePad.aftM', format);
+    const step = tableStepOf('kneePad.aftM', format);
     expect(step).toBe(0.01);
     expect(cellText(of('padAft'), { step, format })).toBe('+10.0');
     const trim = of('trimRest')!.perUnit * 0.01 * 1000;
@@ -33,10 +37,10 @@ describe('a cell of what one centimetre does', () => {
   });
 
   it('is for half an inch, in inches, where those are read; five degrees of a turn always', () => {
-    const step = stepOf('kneePad.aftM', inches);
+    const step = tableStepOf('kneePad.aftM', inches);
     expect(step).toBeCloseTo(0.0127, 12);
     expect(cellText(of('padAft'), { step, format: inches })).toBe('+0,500');
-    expect(stepOf('frontFoot.wedgeDeg', inches)).toBe(5);
+    expect(tableStepOf('frontFoot.wedgeDeg', inches)).toBe(5);
   });
 
   it('has a unit and a name for every quantity of the report that has a slope', () => {

@@ -7,14 +7,14 @@ import { call } from '../client/client.ts';
 export type LibraryState = CallOutput<'library.state'>;
 
 /** How this computer stands to its club's library, as last heard; null before that. */
-export const libraryState = create<{ readonly state: LibraryState | null }>(() => ({ state: null }));
+export const libraryStore = create<{ readonly state: LibraryState | null }>(() => ({ state: null }));
 
 /** How often the program is asked, milliseconds. */
 const ASK_MS = 3000;
 
 /** Takes over what a call has answered. */
 export function heardOfLibrary(state: LibraryState): void {
-  libraryState.setState({ state });
+  libraryStore.setState({ state });
   somethingArrived(state.arrivals);
 }
 

@@ -19,7 +19,7 @@ export interface TableRow {
 }
 
 /** The plots as rows of a table. `perLeg` is how many rows the cycle has in a leg. */
-export function tableRows(
+export function strokeTableRows(
   plots: readonly StrokePlot[],
   { perLeg, format }: { perLeg: number; format: Format },
 ): TableRow[] {

@@ -8,7 +8,7 @@ import { breadthAtHeight, type LoftedSection, loftedSection } from '../../../cor
 import type { Attitude } from '../../../core/hydrostatics/afloat.ts';
 
 /** Lines of a hull as the drawing needs them, boat frame, metres. All run from aft to fore. */
-export interface HullLines {
+export interface HullDrawing {
   readonly hull: Hull;
   /** Sheer on the port side; starboard is its mirror. */
   readonly sheer: readonly Vec3[];
@@ -31,7 +31,7 @@ const READINGS = 97;
 const AFT_SECTIONS = [0.06, 0.16, 0.28, 0.4];
 
 /** Reads a hull's lines. Costly part; keep them while the boat is the same. */
-export function hullLines(boat: Fit['boat']): HullLines {
+export function hullDrawing(boat: Fit['boat']): HullDrawing {
   const hull = hullOfBoat(boat);
   const whole = { hull, board: boat.floorboard, span: [hull.aftX, hull.foreX], cutX: 0 } as const;
   const xs = stationsBetween(hull);
@@ -71,7 +71,7 @@ export function waterHeight({ draft, trim, heel }: Attitude, x: number, y = 0): 
 
 /** Both sides of the waterline from above (heel left out of account), metres; empty stretches above the keel are left out. */
 export function waterlines(
-  { sections, keel }: HullLines,
+  { sections, keel }: HullDrawing,
   attitude: Attitude,
 ): readonly [port: Line, starboard: Line] {
   const port: number[] = [];

@@ -1,6 +1,6 @@
 import type { Fit } from '../../core/document/fit-schema.ts';
 import type { PhotoStudy } from '../../core/photograph/photo-study-schema.ts';
-import { type ReadPicture, readPicture as read } from '../../core/photograph/read-picture.ts';
+import { type ReadPicture, readPicture } from '../../core/photograph/read-picture.ts';
 import type { JobTools } from './job.ts';
 
 /** The picture in hand, and others of the same moment that are joined with it. */
@@ -12,9 +12,9 @@ export interface PictureQuestion {
 
 /** What the marks in a picture say of camera and posture. */
 // biome-ignore lint/correctness/useYield: it is over in one step
-export function* readPicture(
+export function* readingOfPicture(
   { fit, study, others }: PictureQuestion,
   _: JobTools<never>,
 ): Generator<never, ReadPicture, void> {
-  return read(fit, study, others);
+  return readPicture(fit, study, others);
 }
