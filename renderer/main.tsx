@@ -5,13 +5,15 @@ import './theme/theme.css';
 import { displaySettings } from './display/display-settings.ts';
 import { openDisplaySettings } from './display/open-display-settings.ts';
 import { speak } from './language/messages.ts';
-import { Sheet } from './shell/sheet.tsx';
+import { routeOf } from './route/addresses.ts';
+import { fetchFirstPage, Sheet } from './shell/sheet.tsx';
 import { showTheme } from './theme/show-theme.ts';
 
 showTheme();
+const fetched = fetchFirstPage(routeOf(window.location.hash));
 await openDisplaySettings();
 const language = chosenLanguage(displaySettings.getState().language, navigator.languages);
-await speak(language);
+await Promise.all([speak(language), fetched]);
 document.documentElement.lang = language;
 createRoot(document.getElementById('sheet')!).render(
   <I18nProvider locale={language}>

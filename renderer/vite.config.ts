@@ -2,12 +2,15 @@ import { readFileSync } from 'node:fs';
 import { createRequire } from 'node:module';
 import { dirname, join } from 'node:path';
 import react from '@vitejs/plugin-react';
-import { defineConfig, type Plugin } from 'vite';
+import { defineConfig, type HtmlTagDescriptor, type Plugin } from 'vite';
 
 const root = import.meta.dirname;
 const CANVAS = /node_modules[\\/](konva|react-konva|react-reconciler|its-fine)[\\/]/;
 /** Sheets, rosters and plans of holes, but for what the bench asks of them: where holes are, how tall letters are. */
 const PAPERS = /[\\/]core[\\/](setout|show|roster|drilling)[\\/](?!drilled-places|drilling-wish|sheet-inks)/;
+/** The first script and all that it needs. */
+const FIRST =
+  /renderer[\\/](first|client[\\/](ahead|session-header)|route[\\/]addresses)\.ts|app[\\/]contract[\\/]session\.ts|vite[\\/]preload-helper/;
 const SHARED = /renderer[\\/](?!jobs|pages|shell)\w+[\\/]/;
 
 /** The files of the pose model that the page may ask for: the script, both builds of its WebAssembly, one model. */
@@ -35,10 +38,41 @@ function poseFiles(): Plugin {
   };
 }
 
+/**
+ * Lets the browser fetch the program's own scripts and style sheets as soon as it reads the page. The first script, which is all that
+ * the page names, imports them dynamically, so that it need not wait for them itself.
+ */
+function mainAtOnce(): Plugin {
+  return {
+    name: 'main-at-once',
+    transformIndexHtml: {
+      order: 'post',
+      handler(html, { bundle = {} }) {
+        const chunks = Object.values(bundle).filter((made) => made.type === 'chunk');
+        const main = chunks.find(({ facadeModuleId }) => facadeModuleId?.endsWith('renderer/main.tsx'));
+        if (!main) throw new Error('the page has no script that is made from main.tsx');
+        const names = [...main.imports, main.fileName].filter((name) => !html.includes(name));
+        const sheets = names.flatMap((name) => [
+          ...(chunks.find(({ fileName }) => fileName === name)?.viteMetadata?.importedCss ?? []),
+        ]);
+        const link = (rel: string, name: string): HtmlTagDescriptor => ({
+          tag: 'link',
+          attrs: { rel, crossorigin: true, href: `./${name}` },
+          injectTo: 'head',
+        });
+        return [
+          ...names.map((name) => link('modulepreload', name)),
+          ...sheets.map((name) => link('stylesheet', name)),
+        ];
+      },
+    },
+  };
+}
+
 export default defineConfig({
   root,
   base: './',
-  plugins: [react(), poseFiles()],
+  plugins: [react(), poseFiles(), mainAtOnce()],
   build: {
     outDir: 'dist',
     emptyOutDir: true,
@@ -68,8 +102,8 @@ export default defineConfig({
           groups: [
             // Libraries change seldom; apart from them the program's own script stays small to read and to load again.
             { name: 'schemas', test: /node_modules[\\/]zod/, priority: 3 },
-            // Vite's own helper, which every lazy page needs: it would come to lie with the first library that loads lazily.
-            { name: 'load-lazily', test: /vite[\\/]preload-helper/, priority: 5 },
+            // In one file: the first script waits for nothing else.
+            { name: 'first', test: FIRST, priority: 6 },
             // Only the planner of holes loads it.
             { name: 'highs', test: /node_modules[\\/]highs/, priority: 4 },
             { name: 'tables', test: /node_modules[\\/]papaparse/, priority: 4 },

@@ -1,19 +1,15 @@
 import type { CallInput, CallName, CallOutput } from '../../app/contract/contract.ts';
 import type { CallResult } from '../../app/contract/result.ts';
 import { say } from '../language/messages.ts';
-import { sessionHeader } from './session-header.ts';
-import '../../app/contract/bridge.ts';
+import { send, takeAhead } from './ahead.ts';
 
-/**
- * Asks the program for something; under Electron through the preload's bridge, else over the loopback address. Never
- * rejects: a program that is gone is a refusal like any other.
- */
+/** Asks the program for something. Never rejects: a program that is gone is a refusal like any other. */
 export async function call<N extends CallName>(
   name: N,
   input: CallInput<N>,
 ): Promise<CallResult<CallOutput<N>>> {
   try {
-    return await (window.kneelwright ? window.kneelwright.call(name, input) : callOver(name, input));
+    return await (takeAhead(name, input) ?? send(name, input));
   } catch {
     return {
       ok: false,
@@ -24,16 +20,4 @@ export async function call<N extends CallName>(
       },
     };
   }
-}
-
-async function callOver<N extends CallName>(
-  name: N,
-  input: CallInput<N>,
-): Promise<CallResult<CallOutput<N>>> {
-  const response = await fetch('/call', {
-    method: 'POST',
-    headers: { 'content-type': 'application/json', ...sessionHeader() },
-    body: JSON.stringify({ name, input }),
-  });
-  return (await response.json()) as CallResult<CallOutput<N>>;
 }

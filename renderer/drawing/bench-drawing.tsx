@@ -1,5 +1,5 @@
 import type { Layer as KonvaLayer } from 'konva/lib/Layer.js';
-import { useEffect, useId, useRef, useState } from 'react';
+import { useEffect, useId, useLayoutEffect, useRef, useState } from 'react';
 import { Layer, Stage } from 'react-konva/lib/ReactKonvaCore';
 import { useStore } from 'zustand';
 import { currentFormat, useDisplay } from '../display/use-display.ts';
@@ -13,7 +13,7 @@ import { GripList } from './interaction/grip-list.tsx';
 import type { HandStore } from './interaction/hand-state.ts';
 import { PointerHand } from './interaction/pointer.ts';
 import { type Grip, gripName } from './view/handle.ts';
-import { ALPHABETS, FONTS } from './view/pen.ts';
+import { FONTS } from './view/pen.ts';
 import { LAYERS, type LayerName } from './view/scene.ts';
 import type { SheetLayout } from './view/sheet-layout.ts';
 import './drawing.css';
@@ -33,10 +33,10 @@ export function BenchDrawing(props: BenchDrawingProps) {
   const density = useDensity();
   const about = useId();
 
-  useEffect(() => canvas?.setDensity(density), [canvas, density]);
+  useLayoutEffect(() => canvas?.setDensity(density), [canvas, density]);
   // What stands over the paper is placed by the new layout, so it is drawn again once that is known.
   const [, setLaidOutFor] = useState('');
-  useEffect(() => {
+  useLayoutEffect(() => {
     canvas?.resize(width, height);
     setLaidOutFor(`${width} ${height}`);
   }, [canvas, width, height]);
@@ -78,7 +78,8 @@ function useBenchCanvas(
 ) {
   const layers = useRef<Partial<Record<LayerName, KonvaLayer>>>({});
   const [canvas, setCanvas] = useState<BenchCanvas | null>(null);
-  useEffect(() => {
+  // Before anything is painted: the page need not be laid out and painted first without its drawing.
+  useLayoutEffect(() => {
     const element = host.current;
     if (!element) return;
     const made = new BenchCanvas({
@@ -145,7 +146,7 @@ function focusGrip(host: HTMLElement, grip: Grip): void {
 
 function useSize(host: React.RefObject<HTMLElement | null>): { width: number; height: number } {
   const [size, setSize] = useState({ width: 0, height: 0 });
-  useEffect(() => {
+  useLayoutEffect(() => {
     const element = host.current;
     if (!element) return;
     const measure = () => setSize({ width: element.clientWidth, height: element.clientHeight });
@@ -177,7 +178,10 @@ function useRestyle(canvas: BenchCanvas | null, density: number): void {
     if (!canvas) return;
     const restyle = () => canvas.restyle(currentFormat());
     restyle();
-    void Promise.all(FONTS.map((font) => window.document.fonts.load(font, ALPHABETS))).then(restyle);
+    // The alphabets of the drawing's own words. Letters of another one are fetched when they are first drawn.
+    const { fonts } = window.document;
+    void Promise.all(FONTS.map((font) => fonts.load(font))).then(restyle);
+    fonts.addEventListener('loadingdone', restyle);
     const dark = window.matchMedia('(prefers-color-scheme: dark)');
     // The theme's own listener sets the colours first; a frame later they can be read.
     const later = () => requestAnimationFrame(restyle);
@@ -186,6 +190,7 @@ function useRestyle(canvas: BenchCanvas | null, density: number): void {
     const observer = new MutationObserver(restyle);
     observer.observe(root, { attributes: true, attributeFilter: ['data-theme'] });
     return () => {
+      fonts.removeEventListener('loadingdone', restyle);
       dark.removeEventListener('change', later);
       observer.disconnect();
     };

@@ -24,8 +24,43 @@ export interface JobRunner<Name extends JobName> {
 /** Where the build puts the worker: `renderer/vite.config.ts` builds it with the page, so that both share the core. */
 const WORKER = 'assets/analysis-worker.js';
 
+/** A worker starts in spite of a busy page after so long, milliseconds. */
+const LONGEST_WAIT_MS = 1000;
+
+/**
+ * A worker that starts when the page has nothing else to do: to load and compile the core once more takes a second of the
+ * processors' time, and the first drawing needs it. Questions wait until then.
+ */
 function startWorker(): JobWorker {
-  return new Worker(new URL(WORKER, document.baseURI), { type: 'module' });
+  let worker: Worker | null = null;
+  const waiting: JobQuestion[] = [];
+  const made: JobWorker = {
+    onmessage: null,
+    postMessage(question) {
+      if (worker) worker.postMessage(question);
+      else waiting.push(question);
+    },
+    terminate() {
+      stopWaiting();
+      worker?.terminate();
+    },
+  };
+  const stopWaiting = whenIdle(() => {
+    worker = new Worker(new URL(WORKER, document.baseURI), { type: 'module' });
+    worker.onmessage = (event) => made.onmessage?.(event);
+    for (const question of waiting) worker.postMessage(question);
+  });
+  return made;
+}
+
+/** Calls back in a pause of the page's work. Gives back a function that stops it. Some browsers do not tell of pauses. */
+function whenIdle(work: () => void): () => void {
+  if (typeof requestIdleCallback === 'undefined') {
+    const timer = setTimeout(work, LONGEST_WAIT_MS / 4);
+    return () => clearTimeout(timer);
+  }
+  const asked = requestIdleCallback(work, { timeout: LONGEST_WAIT_MS });
+  return () => cancelIdleCallback(asked);
 }
 
 /** A runner with a worker of its own, made at the first start. `makeWorker` is for tests. */

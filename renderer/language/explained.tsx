@@ -23,10 +23,12 @@ export interface Piece {
 
 /** A text in pieces, each trade word of the glossary set off at its first place. Pieces together are the text. */
 export function explainedPieces(text: string, words: Translator): Piece[] {
-  const found = TERMS.flatMap((term) => {
-    const at = placeOf(text, words.say(`term.${term}`), words.language);
-    return at ? [{ term, ...at }] : [];
-  }).sort((a, b) => a.start - b.start || b.end - a.end);
+  const found = patternsOf(words)
+    .flatMap(({ term, pattern }) => {
+      const match = pattern.exec(text);
+      return match ? [{ term, start: match.index, end: match.index + match[0].length }] : [];
+    })
+    .sort((a, b) => a.start - b.start || b.end - a.end);
   const pieces: Piece[] = [];
   let done = 0;
   for (const { term, start, end } of found) {
@@ -39,10 +41,21 @@ export function explainedPieces(text: string, words: Translator): Piece[] {
   return pieces;
 }
 
-function placeOf(text: string, word: string, language: Translator['language']) {
+/** Patterns of all trade words, made once for each language: to make them anew takes longer than the search. */
+const patterns = new WeakMap<Translator, readonly { readonly term: TermId; readonly pattern: RegExp }[]>();
+
+function patternsOf(words: Translator) {
+  let made = patterns.get(words);
+  if (!made) {
+    made = TERMS.map((term) => ({ term, pattern: patternOf(words.say(`term.${term}`), words.language) }));
+    patterns.set(words, made);
+  }
+  return made;
+}
+
+function patternOf(word: string, language: Translator['language']): RegExp {
   const edge = language === 'zh' ? ['', ''] : ['(?<!\\p{L})', `${ENDINGS[language] ?? ''}(?!\\p{L})`];
-  const match = new RegExp(`${edge[0]}${escaped(word)}${edge[1]}`, 'iu').exec(text);
-  return match && { start: match.index, end: match.index + match[0].length };
+  return new RegExp(`${edge[0]}${escaped(word)}${edge[1]}`, 'iu');
 }
 
 const escaped = (text: string) => text.replace(/[.*+?^${}()|[\]\\]/g, '\\$&');

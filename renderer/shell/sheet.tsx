@@ -16,16 +16,16 @@ function lazyPage<Name extends string, Props extends object>(
   name: Name,
 ) {
   let Loaded: ((props: Props) => React.ReactNode) | null = null;
+  async function fetchPage(): Promise<void> {
+    Loaded = (await load())[name];
+  }
   // biome-ignore lint/correctness/noComponentHookFactories: made once for each page, as this module is read
-  return function LazyPage(props: Props) {
+  function LazyPage(props: Props) {
     const [, setArrived] = useState(Loaded !== null);
     useEffect(() => {
       if (Loaded) return;
-      load().then(
-        (pages) => {
-          Loaded = pages[name];
-          setArrived(true);
-        },
+      fetchPage().then(
+        () => setArrived(true),
         (error: unknown) => {
           // Thrown while React renders, it reaches the boundary of faults.
           setArrived(() => {
@@ -35,7 +35,8 @@ function lazyPage<Name extends string, Props extends object>(
       );
     }, []);
     return Loaded ? <Loaded {...props} /> : <main className="sheet-body" id="content" tabIndex={-1} />;
-  };
+  }
+  return Object.assign(LazyPage, { fetchPage });
 }
 
 const ArchivePage = lazyPage(() => import('../pages/archive/archive-page.tsx'), 'ArchivePage');
@@ -64,6 +65,12 @@ const ShowPage = lazyPage(() => import('../pages/show/show-page.tsx'), 'ShowPage
 const TimelinePage = lazyPage(() => import('../pages/timeline/timeline-page.tsx'), 'TimelinePage');
 const TransferPage = lazyPage(() => import('../pages/transfer/transfer-page.tsx'), 'TransferPage');
 const TrialPage = lazyPage(() => import('../pages/trial/trial-page.tsx'), 'TrialPage');
+
+/** Fetches a page that the program opens with, so that it can be drawn at once; says nothing if it does not come: drawing it will. */
+export async function fetchFirstPage({ page }: Route): Promise<void> {
+  const first = page === 'fit' ? BenchPage : page === 'home' ? HomePage : null;
+  await first?.fetchPage().catch(() => {});
+}
 
 function Page({ route }: { route: Route }) {
   switch (route.page) {

@@ -44,7 +44,7 @@ export function bundleFacts(): Fact[] {
   const scripts = of('.js', (file) => isOwn(file) && !isTexts(file));
   const [texts, styles] = [of('.js', isTexts), of('.css')];
   const copied = of('.js', (file) => !isOwn(file));
-  const bench = loadedBy(['index', 'bench-page', 'analysis-worker']);
+  const bench = loadedBy(['first', 'main', 'bench-page', 'analysis-worker']);
   return [
     fact('page script', kib(scripts)),
     fact('page script, compressed', kib(bench.map((s) => gzipSync(s)))),

@@ -31,8 +31,10 @@ export function missedRules(root: string): MissedRule[] {
   };
   const rules = rulesOf(text);
   const main = join(root, 'main.tsx');
-  return [...text.keys()].flatMap((from) =>
-    named(from, LAZY).flatMap((page) => {
+  return [...text.keys()].flatMap((from) => {
+    // What is no page (a language's texts) has no style.
+    const pages = named(from, LAZY).filter((page) => text.has(page));
+    return pages.flatMap((page) => {
       // A part that a page fetches later comes to what is there already.
       const there = reached([main, from, page]);
       const written = new Set([...there].flatMap((module) => classesWritten(module, text.get(module)!)));
@@ -43,8 +45,8 @@ export function missedRules(root: string): MissedRule[] {
           sheet: relative(root, sheet),
           selector,
         }));
-    }),
-  );
+    });
+  });
 }
 
 function sourcesIn(root: string): Map<string, string> {

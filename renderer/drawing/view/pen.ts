@@ -23,18 +23,19 @@ export const LETTERING = {
 } as const;
 export type LetteringName = keyof typeof LETTERING;
 
-const FAMILY = '"Ysabeau Office", "Noto Sans Georgian", "Noto Sans Armenian", "Noto Sans SC", sans-serif';
+const OWN_FAMILY = '"Ysabeau Office"';
+const FAMILY = `${OWN_FAMILY}, "Noto Sans Georgian", "Noto Sans Armenian", "Noto Sans SC", sans-serif`;
 
 const FONT_OF = recordOf(keysOf(LETTERING), (name) => `${LETTERING[name].font} ${FAMILY}`);
 
 /** The lettering that a canvas was set to last; forgotten by every new pen, for others may have drawn between. */
 const lettered = new WeakMap<CanvasRenderingContext2D, LetteringName>();
 
-/** Fonts that must be there before anything is measured. */
-export const FONTS = Object.values(FONT_OF);
-
-/** A letter of each alphabet that the drawing may show: fonts are fetched alphabet by alphabet. */
-export const ALPHABETS = 'aőжωệ→✓';
+/**
+ * Fonts that must be there before anything is measured. The canvas fetches the faces of other alphabets itself, as a page does, when
+ * a text first needs them; a face of all Chinese is a megabyte.
+ */
+export const FONTS = keysOf(LETTERING).map((name) => `${LETTERING[name].font} ${OWN_FAMILY}`);
 
 /** Draughtsman's dashes: hidden edges, centrelines, projection lines. */
 export const DASH = { hidden: [5, 3], centre: [14, 4, 2, 4], fine: [2, 3] } as const;

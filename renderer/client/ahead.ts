@@ -1,0 +1,54 @@
+import type { CallInput, CallName, CallOutput } from '../../app/contract/contract.ts';
+import type { CallResult } from '../../app/contract/result.ts';
+import { sessionHeader } from './session-header.ts';
+import '../../app/contract/bridge.ts';
+
+/** A call under way, and what it asks. */
+interface Sent {
+  readonly asks: string;
+  readonly answer: Promise<unknown>;
+}
+
+/** Calls sent ahead whose answers nobody has taken yet. */
+let waiting: readonly Sent[] = [];
+
+const asksOf = (name: string, input: unknown) => JSON.stringify([name, input]);
+
+/** Sends a call to the program; under Electron through the preload's bridge, else over the loopback address. Rejects if it is gone. */
+export async function send<N extends CallName>(
+  name: N,
+  input: CallInput<N>,
+): Promise<CallResult<CallOutput<N>>> {
+  if (window.kneelwright) return window.kneelwright.call(name, input);
+  const response = await fetch('/call', {
+    method: 'POST',
+    headers: { 'content-type': 'application/json', ...sessionHeader() },
+    body: JSON.stringify({ name, input }),
+  });
+  return (await response.json()) as CallResult<CallOutput<N>>;
+}
+
+/** Sends what the page will ask first while its scripts are still on the way. Holds until the person goes to another page. */
+export function sendAhead<N extends CallName>(name: N, input: CallInput<N>): void {
+  const answer = send(name, input);
+  // Whoever takes the answer hears of the fault.
+  answer.catch(() => {});
+  waiting = [...waiting, { asks: asksOf(name, input), answer }];
+  window.addEventListener('hashchange', forget, { once: true });
+}
+
+/** The answer to a call that was sent ahead, once; null if it was not. */
+export function takeAhead<N extends CallName>(
+  name: N,
+  input: CallInput<N>,
+): Promise<CallResult<CallOutput<N>>> | null {
+  if (waiting.length === 0) return null;
+  const asks = asksOf(name, input);
+  const found = waiting.find((sent) => sent.asks === asks);
+  waiting = waiting.filter((sent) => sent !== found);
+  return found ? (found.answer as Promise<CallResult<CallOutput<N>>>) : null;
+}
+
+function forget(): void {
+  waiting = [];
+}
