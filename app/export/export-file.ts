@@ -63,7 +63,7 @@ export function exportWork(
     return (
       page && {
         of: 1,
-        steps: asFile(takeHomePdf(page, { ...wanted, stamp }), name(words.say('show.way'), 'pdf')),
+        steps: asFile(takeHomePdf(page, { ...wanted, stamp }), name(words.say('show.page'), 'pdf')),
       }
     );
   }
@@ -77,7 +77,7 @@ export function exportWork(
     const hull = hullOfBoat(fit.boat);
     return {
       of: 3,
-      steps: asFile(setOutPdf(out, { ...wanted, hull, stamp }), name(words.say('setout.way'), 'pdf')),
+      steps: asFile(setOutPdf(out, { ...wanted, hull, stamp }), name(words.say('setout.page'), 'pdf')),
     };
   }
   if (wanted.kind === 'solids') {

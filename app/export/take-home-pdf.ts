@@ -56,7 +56,7 @@ export function* takeHomePdf(
   const { words } = page;
   const pdf = createSheetPdf({
     title: words.say('athlete-page.title.of', { name: stamp.athleteName }),
-    subject: words.say('show.way'),
+    subject: words.say('show.page'),
     author: stamp.fitName,
     keptAt: stamp.keptAt,
     lang: words.language,

@@ -8,7 +8,7 @@ import { QUANTITIES, type QuantityId } from './quantities.ts';
 export type BoatQuantityValues = Partial<Record<QuantityId, number | null>>;
 
 /** How a boat lies with its crew ready, and its trim at the catch, metres bow over stern; null where it does not float then. */
-export interface LyingBoat {
+export interface FloatingBoat {
   /** With everybody at rest. */
   readonly ready: FloatResult;
   /** Positive bow up. */
@@ -18,7 +18,7 @@ export interface LyingBoat {
 /** Every quantity of the boat, without spreads; those of floating are left out where the boat does not float. SI. */
 export function boatQuantities(
   state: BoatState,
-  afloat: LyingBoat,
+  afloat: FloatingBoat,
   balance: Omit<BalanceDemand, 'equilibriumHeel'> | null,
 ): Quantity[] {
   const values: BoatQuantityValues = {
@@ -34,7 +34,7 @@ export function boatQuantities(
 
 /** Those of them that what is aboard decides. */
 export function afloatValues(
-  { ready, trimCatch }: LyingBoat,
+  { ready, trimCatch }: FloatingBoat,
   balance: Omit<BalanceDemand, 'equilibriumHeel'> | null,
 ): BoatQuantityValues {
   const values: BoatQuantityValues = { trimCatch };

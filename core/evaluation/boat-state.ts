@@ -5,7 +5,7 @@ import { hullOfBoat } from '../hull/hull-of-boat.ts';
 import { shellCentre } from '../hull/shell-centre.ts';
 import type { Afloat, BalanceDemand, FloatResult, NotAfloat, PointMass } from '../hydrostatics/afloat.ts';
 import { balanceDemand } from '../hydrostatics/balance-demand.ts';
-import { floatAtRest, type Load, type Lying, lieAtRest } from '../hydrostatics/float-at-rest.ts';
+import { floatAtRest, type LazyFloat, type Load, lazyFloatAtRest } from '../hydrostatics/float-at-rest.ts';
 import { waterDensity } from '../hydrostatics/water-density.ts';
 import type { Phase, Stance } from '../posture/stance.ts';
 import type { Support } from '../support/support.ts';
@@ -126,12 +126,12 @@ export function floatCrew(
 }
 
 /** The same, but what is said of the boat where it lies is only found when it is asked for. */
-export function lieCrew(
+export function lazyFloatCrew(
   state: BoatState,
   seats: readonly (SeatState | null)[],
   options: { phase: Phase; start?: FloatResult | null },
-): Lying | NotAfloat {
-  return lieAtRest(state.hull, loadIn(state, seats, options));
+): LazyFloat | NotAfloat {
+  return lazyFloatAtRest(state.hull, loadIn(state, seats, options));
 }
 
 /** All that is aboard in a phase of the stroke, and where the search for its attitude begins. */

@@ -1,7 +1,7 @@
 import type { FloatResult } from '../hydrostatics/afloat.ts';
 import type { Phase } from '../posture/stance.ts';
 import { lazyProperty } from '../units/lazy-property.ts';
-import { type BoatState, floatCrew, lieCrew } from './boat-state.ts';
+import { type BoatState, floatCrew, lazyFloatCrew } from './boat-state.ts';
 import type { SeatState } from './seat-state.ts';
 
 /** How a boat lies with its crew in each phase. */
@@ -22,12 +22,12 @@ export function crewAfloat(
   start: AfloatByPhase | null,
 ): { readonly afloat: AfloatByPhase; readonly trimCatch: number | null } {
   const ready = floatCrew(boat, seats, { phase: 'ready', start: start?.ready ?? null });
-  const lying = lieCrew(boat, seats, { phase: 'catch', start: start?.catch ?? null });
-  const rests = 'plane' in lying;
-  const atCatch = () => (rests ? lying.tell() : lying);
+  const catchFloat = lazyFloatCrew(boat, seats, { phase: 'catch', start: start?.catch ?? null });
+  const rests = 'plane' in catchFloat;
+  const atCatch = () => (rests ? catchFloat.tell() : catchFloat);
   const atExit = () => floatCrew(boat, seats, { phase: 'exit', start: start?.exit ?? null });
   return {
     afloat: withExit(withCatch({ ready }, atCatch), atExit),
-    trimCatch: rests ? boat.hull.length * lying.plane.alongSlope : null,
+    trimCatch: rests ? boat.hull.length * catchFloat.plane.alongSlope : null,
   };
 }

@@ -57,8 +57,8 @@ function toldAtRest(hull: Hull, rest: Rest): FloatResult {
   return told.longitudinalGm > 0 ? told : { kind: 'no-equilibrium', reason: PITCHES_OVER };
 }
 
-/** Where a boat lies at rest, with the rest of the answer for whoever asks: see `lieAtRest`. */
-export interface Lying {
+/** Where a boat lies at rest, with the rest of the answer for whoever asks: see `lazyFloatAtRest`. */
+export interface LazyFloat {
   readonly plane: WaterPlane;
   /** The whole answer, as `floatAtRest` gives it. */
   tell(): FloatResult;
@@ -68,7 +68,7 @@ export interface Lying {
  * Where a boat lies at rest, or why it does not, as `floatAtRest` finds it; but what is said of it there, which costs three times
  * as much, is only found when it is asked for.
  */
-export function lieAtRest(hull: Hull, load: Load): Lying | NotAfloat {
+export function lazyFloatAtRest(hull: Hull, load: Load): LazyFloat | NotAfloat {
   const centre = combinedMass(load.masses);
   const found = planeAtRest(hull, load, centre);
   if ('kind' in found) return found;

@@ -38,7 +38,7 @@ function formOf(
       return ['', { fitting, apart, hole, height: length(caution.heightMm) }];
     }
     case 'floor-not-level':
-      return ['', { way: caution.byMm > 0 ? 'higher' : 'lower', part, by }];
+      return ['', { direction: caution.byMm > 0 ? 'higher' : 'lower', part, by }];
     case 'hole-at-skin':
       return [caution.roomMm < 0 ? '.in' : '.near', { fitting, by: length(Math.abs(caution.roomMm)) }];
     case 'knee-estimated':

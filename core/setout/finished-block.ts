@@ -88,7 +88,7 @@ export function recessDepthBlock(out: SeatSetOut): SheetBlock | null {
       along === 0
         ? 'K'
         : say('work-sheet.of-knee', {
-            way: along > 0 ? 'fore' : 'aft',
+            direction: along > 0 ? 'fore' : 'aft',
             by: bareLength(Math.abs(along), units),
           }),
       ...depths.map(pair),

@@ -83,7 +83,7 @@ function datumOf({ work, ...out }: SeatSetOut, [aft, fore]: Run): { at: number; 
   const round = ROUND_MM[units];
   const at = Math.round((aft + fore) / 2 / round) * round;
   const by = writtenLength(Math.abs(at), units);
-  return { at, name: work.words.say('work-along', { way: at < 0 ? 'aft' : 'forward', by }) };
+  return { at, name: work.words.say('work-along', { direction: at < 0 ? 'aft' : 'forward', by }) };
 }
 
 /** Everything else that is lettered on a stretch, each with the places where it may stand. */

@@ -51,8 +51,8 @@ function scribeStep({ bases: { kneePad, rearRest }, work }: SeatSetOut): string[
 function seatMarkStep(out: SeatSetOut): string {
   const { words, options } = out.work;
   const from = out.seatMarkForwardMm;
-  const way = from === 0 ? 'on' : from > 0 ? 'forward' : 'aft';
-  const values = { ...seatOf(out), way, by: writtenLength(Math.abs(from), options.units) };
+  const direction = from === 0 ? 'on' : from > 0 ? 'forward' : 'aft';
+  const values = { ...seatOf(out), direction, by: writtenLength(Math.abs(from), options.units) };
   return words.say(values.seats > 1 ? 'work-step.crew' : 'work-step.single', values);
 }
 

@@ -25,14 +25,14 @@ export function markWhat(out: SeatSetOut, name: MarkName): string {
 
 /** Forward or aft of the seat's mark, as a tape reads: `175 aft`. */
 export function alongText({ forwardMm }: Pick<Mark, 'forwardMm'>, { units, words }: SheetWriting): string {
-  const way = forwardMm === 0 ? 'on' : forwardMm > 0 ? 'forward' : 'aft';
-  return words.say('work-along', { way, by: bareLength(Math.abs(forwardMm), units) });
+  const direction = forwardMm === 0 ? 'on' : forwardMm > 0 ? 'forward' : 'aft';
+  return words.say('work-along', { direction, by: bareLength(Math.abs(forwardMm), units) });
 }
 
 /** Left or right of the centreline, as a tape reads: `35 left`. */
 export function acrossText({ portMm }: Pick<Mark, 'portMm'>, { units, words }: SheetWriting): string {
-  const way = portMm === 0 ? 'on' : portMm > 0 ? 'left' : 'right';
-  return words.say('work-across', { way, by: bareLength(Math.abs(portMm), units) });
+  const direction = portMm === 0 ? 'on' : portMm > 0 ? 'left' : 'right';
+  return words.say('work-across', { direction, by: bareLength(Math.abs(portMm), units) });
 }
 
 /** Name of a height over the floorboard. */
@@ -59,7 +59,7 @@ export function angleText(
   if (angle === 'restTilt') return words.say(`work-angle.${overMm === 0 ? 'upright' : 'up-over'}`, values);
   if (angle === 'footWedge') {
     if (deg === 0) return words.say('work-angle.flat');
-    return words.say('work-angle.toes', { ...values, way: byMm > 0 ? 'up' : 'down' });
+    return words.say('work-angle.toes', { ...values, direction: byMm > 0 ? 'up' : 'down' });
   }
   if (!toward) return words.say('work-angle.straight');
   const end = angle === 'footTurn' ? 'toes-aside' : 'end-aside';

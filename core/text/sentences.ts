@@ -88,7 +88,7 @@ export function notAfloatSentence(
     case 'swamped':
       return words.say('afloat.swamped', {
         by: format(Math.abs(result.atX), 'm'),
-        way: result.atX < 0 ? 'aft' : 'forward',
+        direction: result.atX < 0 ? 'aft' : 'forward',
       });
     case 'no-equilibrium':
       return words.say('afloat.no-equilibrium', { reason: words.say(`afloat.reason.${result.reason}`) });

@@ -19,7 +19,7 @@ export function unusualPlaceSentence(
   const from = fromMiddleM === undefined ? 0 : value - fromMiddleM;
   const at = signedText({ id: quantity, value: instead.at - from, unit: 'm' }, { words, format });
   const where = fromMiddleM === undefined ? at : words.say('unusual.from-middle', { at });
-  return words.sentences([works, words.say(key, { where, size, way: by < 0 ? 'less' : 'more' })]);
+  return words.sentences([works, words.say(key, { where, size, direction: by < 0 ? 'less' : 'more' })]);
 }
 
 /** True for a place that its rule calls unusual and its outcomes bear out. */

@@ -73,15 +73,15 @@ const DRAFT_STEPS = 3;
 
 /** The hull at the same trim and volume without heel: a heeled hull's own draft would be another displacement upright. */
 function upright(hull: Hull, attitude: Attitude, immersed: ImmersedProperties) {
-  let lying = { attitude, immersed };
-  if (attitude.heel === 0 || !(immersed.volume > 0)) return lying;
+  let floating = { attitude, immersed };
+  if (attitude.heel === 0 || !(immersed.volume > 0)) return floating;
   let { draft } = attitude;
   for (let step = 0; step <= DRAFT_STEPS; step++) {
     const straight = { ...attitude, draft, heel: 0 };
-    lying = { attitude: straight, immersed: immersedProperties(hull, straight) };
-    draft += (immersed.volume - lying.immersed.volume) / lying.immersed.waterplane.area;
+    floating = { attitude: straight, immersed: immersedProperties(hull, straight) };
+    draft += (immersed.volume - floating.immersed.volume) / floating.immersed.waterplane.area;
   }
-  return lying;
+  return floating;
 }
 
 /** Resistance by speed (m/s) of a hull that lies as it does: its immersed part is read once for all speeds. Errors as `resistance`. */

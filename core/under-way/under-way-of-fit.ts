@@ -104,38 +104,38 @@ const SHELTERED_AREA = 0.2;
 
 /** What the water says of a fit; null where the boat does not float. Still air, still water, constant speed. */
 export function underWayOfFit(fit: Fit, report: Report, question: UnderWayQuestion): UnderWay | null {
-  const lying = lyingOf(fit, report, question.depth);
-  if (!lying) return null;
+  const boat = boatAtRest(fit, report, question.depth);
+  if (!boat) return null;
   const { speed } = question;
-  const here = towedAt(lying, lying.afloat);
+  const here = towedAt(boat, boat.afloat);
   const at = here(speed);
   const watts = at.total * speed;
   const cost = (of: CostOf, changed: ((speed: number) => Resistance) | null): Cost[] =>
     changed ? [costOfChange({ of, at, changed, speed, watts })] : [];
-  const floated = (masses: readonly PointMass[], heel = lying.heel) => {
-    const rest = floatAtRest(lying.hull, { masses, waterDensity: lying.density, heel, start: lying.afloat });
-    return rest.kind === 'afloat' ? towedAt(lying, rest) : null;
+  const floated = (masses: readonly PointMass[], heel = boat.heel) => {
+    const rest = floatAtRest(boat.hull, { masses, waterDensity: boat.density, heel, start: boat.afloat });
+    return rest.kind === 'afloat' ? towedAt(boat, rest) : null;
   };
-  const other = question.against && lyingOf(question.against.fit, question.against.report, question.depth);
+  const other = question.against && boatAtRest(question.against.fit, question.against.report, question.depth);
   return {
     speed,
     at,
     given: {
-      waterDensity: lying.density,
-      reynolds: (speed * lying.afloat.waterplane.length) / lying.viscosity,
-      airDragArea: lying.airDragArea,
+      waterDensity: boat.density,
+      reynolds: (speed * boat.afloat.waterplane.length) / boat.viscosity,
+      airDragArea: boat.airDragArea,
     },
     curve: speeds().map((each) => ({ speed: each, ...here(each) })),
     costs: [
       ...(other ? cost('other', towedAt(other, other.afloat)) : []),
-      ...cost('bowUp', floated(shifted(lying, CHANGES.bow))),
-      ...cost('bowDown', floated(shifted(lying, -CHANGES.bow))),
-      ...cost('mass', floated([...lying.masses, { mass: CHANGES.massKg, ...lying.afloat.centreOfMass }])),
-      ...cost('heel', floated(lying.masses, lying.heel + CHANGES.heel)),
-      ...cost('shallow', towedAt({ ...lying, depth: CHANGES.depthM }, lying.afloat)),
+      ...cost('bowUp', floated(shifted(boat, CHANGES.bow))),
+      ...cost('bowDown', floated(shifted(boat, -CHANGES.bow))),
+      ...cost('mass', floated([...boat.masses, { mass: CHANGES.massKg, ...boat.afloat.centreOfMass }])),
+      ...cost('heel', floated(boat.masses, boat.heel + CHANGES.heel)),
+      ...cost('shallow', towedAt({ ...boat, depth: CHANGES.depthM }, boat.afloat)),
     ],
     // Drag grows about with the square of speed, so by twice drag over speed for each m/s.
-    bow: bowMotion(lying.crew, lying.afloat, {
+    bow: bowMotion(boat.crew, boat.afloat, {
       ratePerMin: question.ratePerMin,
       speed,
       surgeDamping: (2 * at.total) / speed,
@@ -149,12 +149,12 @@ export function towedFit(
   report: Report,
   depth: number | null,
 ): ((speed: number) => Resistance) | null {
-  const lying = lyingOf(fit, report, depth);
-  return lying && towedAt(lying, lying.afloat);
+  const boat = boatAtRest(fit, report, depth);
+  return boat && towedAt(boat, boat.afloat);
 }
 
 /** How the boat lies, and in what water. */
-interface Lying {
+interface BoatAtRest {
   readonly crew: StrokeCrew;
   readonly hull: Hull;
   readonly afloat: Afloat;
@@ -173,7 +173,7 @@ interface Lying {
 }
 
 /** Null where the boat does not float. */
-function lyingOf(fit: Fit, report: Report, depth: number | null): Lying | null {
+function boatAtRest(fit: Fit, report: Report, depth: number | null): BoatAtRest | null {
   const afloat = report.afloat.ready;
   if (afloat.kind !== 'afloat') return null;
   const state = boatState(fit);
@@ -194,20 +194,20 @@ function lyingOf(fit: Fit, report: Report, depth: number | null): Lying | null {
 }
 
 /** Resistance at any speed, in the attitude given. */
-function towedAt(lying: Lying, { draft, trim, heel }: Afloat) {
-  return towed(lying.hull, {
+function towedAt(boat: BoatAtRest, { draft, trim, heel }: Afloat) {
+  return towed(boat.hull, {
     draft,
     trim,
     heel,
-    waterDensity: lying.density,
-    kinematicViscosity: lying.viscosity,
-    depth: lying.depth,
-    airDragArea: lying.airDragArea,
+    waterDensity: boat.density,
+    kinematicViscosity: boat.viscosity,
+    depth: boat.depth,
+    airDragArea: boat.airDragArea,
   });
 }
 
 /** Everything aboard moved along so that bow over stern changes by about `bow` metres. */
-function shifted({ masses, afloat }: Lying, bow: number): PointMass[] {
+function shifted({ masses, afloat }: BoatAtRest, bow: number): PointMass[] {
   const moment = afloat.momentPerCentimetreTrim * bow * 100;
   const by = -moment / (afloat.massKg * GRAVITY);
   return masses.map((each) => ({ ...each, x: each.x + by }));

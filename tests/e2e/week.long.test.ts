@@ -77,7 +77,7 @@ storyOf('a coach’s week, from a blank start to next spring', ({ step }) => {
     await hand.click(page.getByRole('dialog').getByRole('button', { name: 'Save', exact: true }));
     await page.getByRole('dialog').waitFor({ state: 'detached' });
     expect(hand.count()).toBeLessThanOrEqual(TO_A_SAVED_FIT);
-    await hand.click(page.getByRole('link', { name: english.say('setout.way'), exact: true }));
+    await hand.click(page.getByRole('link', { name: english.say('setout.page'), exact: true }));
     const download = page.waitForEvent('download');
     await hand.click(button(english.say('setout.sheet.pdf')));
     expect((await download).suggestedFilename()).toMatch(/\.pdf$/);
@@ -255,7 +255,7 @@ storyOf('a coach’s week, from a blank start to next spring', ({ step }) => {
 
   // Thursday: the athlete.
   step('is shown before and after', async () => {
-    await page.getByRole('link', { name: english.say('show.way'), exact: true }).click();
+    await page.getByRole('link', { name: english.say('show.page'), exact: true }).click();
     await page.getByRole('heading', { level: 1, name: NAME }).waitFor();
     const said = page.locator('.show-said').first();
     await said.getByText('Foot asleep after ten minutes').waitFor();

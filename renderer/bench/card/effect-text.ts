@@ -35,7 +35,7 @@ export function isNothing(text: string): boolean {
 
 /** Which way a coordinate grows, in a word: "aft", "out", "up", "turn". */
 export function directionWord(coordinate: FittingCoordinate): string {
-  return say(`card.way.${directionOf(coordinate)}`);
+  return say(`card.direction.${directionOf(coordinate)}`);
 }
 
 type Direction = 'aft' | 'forward' | 'out' | 'up' | 'down' | 'turn' | 'wedge' | 'length' | 'blade';

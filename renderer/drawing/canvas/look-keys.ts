@@ -6,11 +6,11 @@ const ZOOM_STEP = 1.25;
 const PAN_STEP = 48;
 
 /** One step closer (+1) or farther (−1), about the middle of the profile. */
-export function zoomStep(canvas: BenchCanvas, way: 1 | -1): void {
+export function zoomStep(canvas: BenchCanvas, direction: 1 | -1): void {
   const { geometry } = canvas;
   if (!geometry) return;
   const screen = middleOf(geometry.windows.profile);
-  canvas.look(zoomAbout(geometry, 'profile', { screen, factor: ZOOM_STEP ** way }));
+  canvas.look(zoomAbout(geometry, 'profile', { screen, factor: ZOOM_STEP ** direction }));
 }
 
 /** Shows the cockpit of the seat worked on; where that is fitted already, the whole boat. */

@@ -117,10 +117,10 @@ function firstPassed(
   drilled: readonly number[],
   { now, wanted, push: { direction } }: { now: number; wanted: number; push: Push },
 ): number | undefined {
-  const way = (value: number) => direction * (value - now);
+  const ahead = (value: number) => direction * (value - now);
   return drilled
-    .filter((value) => way(value) > ON_HOLE_M && way(value) <= way(wanted) + ON_HOLE_M)
-    .sort((a, b) => way(a) - way(b))[0];
+    .filter((value) => ahead(value) > ON_HOLE_M && ahead(value) <= ahead(wanted) + ON_HOLE_M)
+    .sort((a, b) => ahead(a) - ahead(b))[0];
 }
 
 function nextHole(now: number, direction: 1 | -1, { pitch, step }: { pitch: number; step: number }): number {

@@ -110,9 +110,9 @@ function waterSurface(scene: Scene, view: 'profile' | 'section'): readonly [Scre
   const to = onto(scene, view);
   const { at, pixelsPerMetre } = scene.geometry.camera;
   const half = scene.layout.windows[view].width / 2 / pixelsPerMetre + 0.05;
-  const end = (way: 1 | -1) => {
-    const x = view === 'profile' ? at.x + way * half : sectionX(scene);
-    const y = view === 'profile' ? 0 : at.y - way * half;
+  const end = (side: 1 | -1) => {
+    const x = view === 'profile' ? at.x + side * half : sectionX(scene);
+    const y = view === 'profile' ? 0 : at.y - side * half;
     return to({ x, y, z: waterHeight(afloat, x, y) });
   };
   return [end(-1), end(1)];

@@ -199,15 +199,15 @@ function dimensionLine(pen: Pen, [a, b]: readonly [ScreenPoint, ScreenPoint]): v
   const ux = (b.x - a.x) / length;
   const uy = (b.y - a.y) / length;
   const inside = length > 18;
-  for (const [tip, way] of [
+  for (const [tip, sign] of [
     [a, inside ? 1 : -1],
     [b, inside ? -1 : 1],
   ] as const) {
     pen.ring(
       [
         tip,
-        { x: tip.x + way * (ux * 8 - uy * 2.4), y: tip.y + way * (uy * 8 + ux * 2.4) },
-        { x: tip.x + way * (ux * 8 + uy * 2.4), y: tip.y + way * (uy * 8 - ux * 2.4) },
+        { x: tip.x + sign * (ux * 8 - uy * 2.4), y: tip.y + sign * (uy * 8 + ux * 2.4) },
+        { x: tip.x + sign * (ux * 8 + uy * 2.4), y: tip.y + sign * (uy * 8 - ux * 2.4) },
       ],
       { fill: 'accent' },
     );

@@ -40,9 +40,9 @@ function InHead({ placeId, children }: { placeId: string; children: React.ReactN
 }
 
 const WAYS = [
-  { page: 'set-out', name: 'setout.way' },
-  { page: 'full-size', name: 'fullsize.way' },
-  { page: 'show', name: 'show.way' },
+  { page: 'set-out', name: 'setout.page' },
+  { page: 'full-size', name: 'fullsize.page' },
+  { page: 'show', name: 'show.page' },
 ] as const;
 
 function Ways({ fitId: id }: { fitId: string }) {

@@ -47,8 +47,8 @@ export function useBenchActions(fitId: string): void {
       },
       { id: 'photograph', name: say('do.photograph'), run: () => go({ page: 'photograph', id: fitId }) },
       { id: 'transfer', name: say('do.transfer'), run: () => go({ page: 'transfer', id: fitId }) },
-      { id: 'set-out', name: say('setout.way'), run: () => go({ page: 'set-out', id: fitId }) },
-      { id: 'show', name: say('show.way'), run: () => go({ page: 'show', id: fitId }) },
+      { id: 'set-out', name: say('setout.page'), run: () => go({ page: 'set-out', id: fitId }) },
+      { id: 'show', name: say('show.page'), run: () => go({ page: 'show', id: fitId }) },
       ...people.flatMap(({ id, name }) => [
         { id: `athlete ${id}`, name: say('do.athlete', { name }), run: () => go({ page: 'athlete', id }) },
         { id: `timeline ${id}`, name: say('do.timeline', { name }), run: () => go({ page: 'timeline', id }) },

@@ -25,15 +25,15 @@ async function duplicateStored(id: string): Promise<CallResult<unknown>> {
 /** Straight to paper, and to showing the athlete. */
 function FitWays({ fit: { id, name } }: { fit: FitSummary }) {
   return (
-    <span className="row fit-ways">
+    <span className="row fit-links">
       <a href={hrefOf({ page: 'set-out', id })} aria-label={say('setout.title', { name })}>
-        {say('setout.way')}
+        {say('setout.page')}
       </a>
-      <a href={hrefOf({ page: 'show', id })} aria-label={say('show.way.of', { name })}>
-        {say('show.way')}
+      <a href={hrefOf({ page: 'show', id })} aria-label={say('show.page.of', { name })}>
+        {say('show.page')}
       </a>
-      <a href={hrefOf({ page: 'trial', id })} aria-label={say('trial.way.of', { name })}>
-        {say('trial.way')}
+      <a href={hrefOf({ page: 'trial', id })} aria-label={say('trial.page.of', { name })}>
+        {say('trial.page')}
       </a>
     </span>
   );

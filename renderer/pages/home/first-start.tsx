@@ -37,7 +37,7 @@ export function FirstStart({ notices }: { notices: readonly string[] }) {
           {notices.map((notice) => (
             <p key={notice}>{notice}</p>
           ))}
-          <div className="first-ways">
+          <div className="first-choices">
             <div>
               <button className="button chief" type="button" onClick={openDemo} disabled={busy}>
                 {say('start.demo')}

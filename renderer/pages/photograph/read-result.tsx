@@ -115,7 +115,7 @@ function Contradictions({ posture }: { posture: SeenPosture }) {
           {say('photograph.contradiction', {
             length: say(`photograph.length.${length}`),
             percent: format.number(Math.abs(100 * share), { decimals: 0 }),
-            way: share > 0 ? 'longer' : 'shorter',
+            direction: share > 0 ? 'longer' : 'shorter',
           })}
         </p>
       ))}

@@ -49,7 +49,7 @@ export function SheetPreview({ out, hull, paper, stamp }: SheetMatter) {
   const blocks = useMemo(() => sheetBlocks(out), [out]);
   const cells = titleCells(out, { stamp, paper, scale, count: '' }).filter(({ strong }) => strong !== '');
   return (
-    <section className="set-out-sheet" aria-label={say('setout.way')}>
+    <section className="set-out-sheet" aria-label={say('setout.page')}>
       <p className="soft screen-only">{say('setout.sheet.screen', { paper, scale })}</p>
       <figure>
         <PaperDrawing shapes={drawn} part={part} label={say('setout.sheet.drawing', { paper, scale })} />

@@ -18,7 +18,7 @@ export function NoteChange({ finding }: { finding: Finding }) {
     const fittings = words().row(suggestion.locked.map((part) => say(`fitting.${part}`)));
     return (
       <p className="note-looking">
-        {fittings ? say('notes.no-way.locked', { fittings }) : say('notes.no-way')}
+        {fittings ? say('notes.no-change.locked', { fittings }) : say('notes.no-change')}
       </p>
     );
   }
