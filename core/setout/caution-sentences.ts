@@ -1,4 +1,5 @@
 import { type SheetUnits, writtenAngle, writtenLength } from '../text/sheet-length.ts';
+import { withUnit } from '../text/with-unit.ts';
 import type { MessageValues, Words } from '../text/words.ts';
 import type { SetOutCaution } from './set-out-caution.ts';
 
@@ -34,7 +35,7 @@ function formOf(
       ];
     case 'on-rails': {
       // As drills are sold: in millimetres in either unit.
-      const [apart, hole] = [length(caution.apartMm), `${words.number(caution.holeMm, 1)} mm`];
+      const [apart, hole] = [length(caution.apartMm), withUnit(words.number(caution.holeMm, 1), 'mm')];
       return ['', { fitting, apart, hole, height: length(caution.heightMm) }];
     }
     case 'floor-not-level':

@@ -1,4 +1,5 @@
 import { tapeReading } from '../text/sheet-length.ts';
+import { withUnit } from '../text/with-unit.ts';
 import { seatOf } from './floorboard-template.ts';
 import type { HoleList, HoleRow } from './hole-list.ts';
 import type { SeatSetOut } from './set-out.ts';
@@ -12,7 +13,7 @@ import { acrossText, alongText, type SheetWriting, writingOf } from './sheet-nam
 export function holeBlock(list: HoleList, out: SeatSetOut): SheetBlock {
   const writing = writingOf(out);
   const { fitting, pitchMm } = list;
-  const size = `${out.work.words.number(list.diameterMm, 1)} mm`;
+  const size = withUnit(out.work.words.number(list.diameterMm, 1), 'mm');
   const entries =
     pitchMm === null
       ? list.rows.flatMap((row) => screwEntries(row, list, writing))
@@ -57,7 +58,7 @@ function screwEntries(
 
 /** The hardware's own pitch, in millimetres in either units: a rounded inch would add up along the row. */
 function pitchText(pitchMm: number): string {
-  return `${Math.round(pitchMm * 100) / 100} mm`;
+  return withUnit(String(Math.round(pitchMm * 100) / 100), 'mm');
 }
 
 /** A distance to either side of the centreline, in words. */

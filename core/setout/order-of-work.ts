@@ -1,6 +1,7 @@
 import { SIGMAS_95 } from '../evaluation/probability.ts';
 import { findQuantity } from '../evaluation/quantities.ts';
 import { millimetres, writtenForce, writtenLength } from '../text/sheet-length.ts';
+import { withUnit } from '../text/with-unit.ts';
 import { seatOf } from './floorboard-template.ts';
 import { frontWedge } from './front-foot.ts';
 import type { SeatSetOut } from './set-out.ts';
@@ -65,10 +66,10 @@ function holesText({ holes, work }: SeatSetOut): string {
     const pitches = [...new Set(of.map(({ pitchMm }) => pitchMm))];
     const values = {
       fitting: of.length > 1 ? 'both' : of[0]?.fitting,
-      size: `${words.number(diameter, 1)} mm`,
+      size: withUnit(words.number(diameter, 1), 'mm'),
     };
     if (pitches.includes(null)) return words.say('work-step.drill.holes', values);
-    const pitch = words.list(pitches.map((mm) => `${mm} mm`));
+    const pitch = words.list(pitches.map((mm) => withUnit(String(mm), 'mm')));
     return words.say('work-step.drill.holes.every', { ...values, pitch });
   });
   return words.list(texts);

@@ -74,7 +74,7 @@ export function FindDialog({ onDone }: { onDone: () => void }) {
   }
 
   return (
-    <div className="reach-chooser">
+    <div className="find-chooser">
       <label className="only-spoken" htmlFor={`${id}-text`}>
         {say('reach.label')}
       </label>
@@ -88,7 +88,7 @@ export function FindDialog({ onDone }: { onDone: () => void }) {
         }}
         onKey={onKey}
       />
-      <div className="reach-list" ref={list} id={`${id}-list`} role="listbox" aria-label={say('reach.title')}>
+      <div className="find-list" ref={list} id={`${id}-list`} role="listbox" aria-label={say('reach.title')}>
         <ChoiceGroups id={id} choices={choices} chosen={chosen} onPoint={setAt} onTake={take} />
       </div>
       {choices.length === 0 && settled && (
@@ -115,7 +115,7 @@ function FindEntry(props: {
   return (
     <input
       id={`${id}-text`}
-      className="entry reach-entry"
+      className="entry find-entry"
       role="combobox"
       aria-expanded="true"
       aria-controls={`${id}-list`}
@@ -174,7 +174,7 @@ function ChoiceGroup(
         <div
           key={choice.key}
           id={`${id}-${index}`}
-          className="reach-choice"
+          className="find-choice"
           role="option"
           tabIndex={-1}
           aria-selected={index === chosen}

@@ -32,7 +32,7 @@ export function Find() {
       >
         {say('reach.title')}
       </button>
-      <ModalOverlay className="veil reach-veil" isOpen={open} onOpenChange={setOpen} isDismissable>
+      <ModalOverlay className="veil find-veil" isOpen={open} onOpenChange={setOpen} isDismissable>
         <Modal className="dialog find-dialog">
           <Dialog aria-label={say('reach.title')}>
             <FindDialog onDone={close} />

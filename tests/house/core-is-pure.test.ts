@@ -57,6 +57,17 @@ describe('the renderer', () => {
 });
 
 describe('every source file', () => {
+  it('leaves the gap between a figure and its unit to one function', () => {
+    const byHand = ['core', 'app', 'renderer']
+      .flatMap(sources)
+      .filter((file) =>
+        /\}(?:\\u\{202f\}| )(?:mm|cm|kg|kg\/m³|m|m\/s|m²|N|%)[`, )]/.test(
+          readFileSync(join(root, file), 'utf8'),
+        ),
+      );
+    expect(byHand).toEqual([]);
+  });
+
   it('exports no name that another file exports too', () => {
     // The margin finds each tab by this name; the page says the core's sentences by their own names in its language.
     const shared = /\/tab\.tsx$|^renderer\/language\/sentences\.ts$/;

@@ -2,6 +2,7 @@ import type { Format } from '../../../app/language/format.ts';
 import type { Boat } from '../../../core/document/boat-schema.ts';
 import { narrowedBy } from '../../../core/evaluation/narrowed-by.ts';
 import type { Calibrated, NotCalibrated } from '../../../core/hydrostatics/calibrate-hull.ts';
+import { withUnit } from '../../../core/text/with-unit.ts';
 import { useFormat } from '../../display/use-display.ts';
 import { say } from '../../language/messages.ts';
 
@@ -49,7 +50,7 @@ function answerText(answer: Calibrated | NotCalibrated, format: Format): string 
   const { fullness, foreAftFullness } = answer.correction;
   const { before } = answer;
   const misses = [before.alone.bow, before.alone.stern, before.loaded.bow, before.loaded.stern].map(Math.abs);
-  const share = (value: number) => `${format.number(100 * Math.abs(value), { decimals: 1 })} %`;
+  const share = (value: number) => withUnit(format.number(100 * Math.abs(value), { decimals: 1 }), '%');
   return say('hull.check.found', {
     fuller: say(fullness >= 0 ? 'hull.check.fuller' : 'hull.check.finer', { by: share(fullness) }),
     ends: say(foreAftFullness >= 0 ? 'hull.check.ends-bow' : 'hull.check.ends-stern', {

@@ -1,6 +1,7 @@
 import { describe, expect, it } from 'vitest';
 import { fixingBlock } from '../../../core/setout/fixing-block.ts';
 import { holeBlock } from '../../../core/setout/hole-block.ts';
+import { plainSpaces } from '../../english.ts';
 import { inventedSetOut, ON_A_WEDGE, ROWS_OF_HOLES } from './invented-set-out.ts';
 
 const out = inventedSetOut({ hardware: ROWS_OF_HOLES, seat: { frontFoot: ON_A_WEDGE } });
@@ -9,7 +10,7 @@ describe('the block of holes', () => {
   it('lists every hole of a row by its number, the one in use marked', () => {
     const holes = holeBlock(out.holes[0]!, out);
     if (holes.kind !== 'grid') throw new Error('it is no grid');
-    expect(holes.heading).toBe('Holes: knee pad, 6.5 mm, every 25 mm');
+    expect(plainSpaces(holes.heading)).toBe('Holes: knee pad, 6.5 mm, every 25 mm');
     expect(holes.entries.filter(({ now }) => now)).toEqual([{ label: '7', value: '175 aft', now: true }]);
     expect(holes.sentence).toContain('Two rows, 80 left and 10 right of the centreline.');
     expect(holes.sentence).toContain('Hole n sets the knee n × 25 mm aft. Used: hole 7.');
@@ -39,7 +40,7 @@ describe('the block of holes', () => {
 
   it('keeps the hardware’s own pitch in millimetres where inches are asked for', () => {
     const inches = inventedSetOut({ hardware: ROWS_OF_HOLES, options: { units: 'in' } });
-    expect(holeBlock(inches.holes[0]!, inches).heading).toContain('every 25 mm');
+    expect(plainSpaces(holeBlock(inches.holes[0]!, inches).heading)).toContain('every 25 mm');
   });
 
   it('gives a bolt the place that the table of fixings gives it, in inches too', () => {

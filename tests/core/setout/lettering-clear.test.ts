@@ -4,7 +4,7 @@ import { dimensionLines } from '../../../core/setout/dimension-lines.ts';
 import { boundsOf } from '../../../core/setout/drawing-bounds.ts';
 import type { TemplateShape } from '../../../core/setout/template-drawing.ts';
 import { templatesOf } from '../../../core/setout/templates.ts';
-import { english } from '../../english.ts';
+import { english, plainSpaces } from '../../english.ts';
 import { notEmpty } from '../../not-empty.ts';
 import { inventedSetOut, ON_A_WEDGE, ROWS_OF_HOLES } from './invented-set-out.ts';
 import { linesOn, type ReadLine } from './read-shapes.ts';
@@ -54,7 +54,7 @@ describe('a caution about rails', () => {
         heightMm: 12,
         holeMm: 6.5,
       } as const;
-      expect(cautionSentence(caution, english, units)).toContain('6.5 mm');
+      expect(plainSpaces(cautionSentence(caution, english, units))).toContain('6.5 mm');
     },
   );
 });

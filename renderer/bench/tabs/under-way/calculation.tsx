@@ -1,5 +1,6 @@
 import type { Format } from '../../../../app/language/format.ts';
 import { SIGMAS_95 } from '../../../../core/evaluation/probability.ts';
+import { withUnit } from '../../../../core/text/with-unit.ts';
 import { BOW_DOUBTS } from '../../../../core/under-way/bow-motion.ts';
 import {
   AIR_DENSITY,
@@ -56,7 +57,7 @@ export function Calculation({ found, course }: { found: UnderWay; course: string
 
 /** Half of a 95 % interval of one standard deviation, as a share of the figure: ± 29 %. */
 const percent = (sd: number, format: Format) =>
-  `±\u{a0}${format.number(100 * SIGMAS_95 * sd, { decimals: 0, half: 0 })}\u{202f}%`;
+  `±\u{a0}${withUnit(format.number(100 * SIGMAS_95 * sd, { decimals: 0, half: 0 }), '%')}`;
 
 /** How resistance and its parts are found, with the values of this boat at this speed. */
 export function resistanceRows({ at, given, speed }: UnderWay, format: Format): Derivation[] {
@@ -68,8 +69,8 @@ export function resistanceRows({ at, given, speed }: UnderWay, format: Format): 
       name: name('friction'),
       formulas: [
         `½ρU²S·(1 + k)·${n(0.075, 3)}/(log₁₀Re − 2)²`,
-        `ρ = ${n(given.waterDensity, 0)}\u{202f}kg/m³, U = ${n(speed, 1)}\u{202f}m/s, S = ${n(at.wettedSurface, 2)}\u{202f}m², ` +
-          `k = ${n(FORM_FACTOR.value, 2)}, Re = ${tenPower(given.reynolds, n)}`,
+        `ρ = ${withUnit(n(given.waterDensity, 0), 'kg/m³')}, U = ${withUnit(n(speed, 1), 'm/s')}, ` +
+          `S = ${withUnit(n(at.wettedSurface, 2), 'm²')}, k = ${n(FORM_FACTOR.value, 2)}, Re = ${tenPower(given.reynolds, n)}`,
       ],
       source: `ITTC 1957; ${guess('k')}`,
       doubt: percent(FORM_FACTOR.sd / (1 + FORM_FACTOR.value), format),
@@ -84,7 +85,7 @@ export function resistanceRows({ at, given, speed }: UnderWay, format: Format): 
       name: name('air'),
       formulas: [
         '½ρU²·Cd·A',
-        `ρ = ${n(AIR_DENSITY, 3)}\u{202f}kg/m³, Cd·A = ${n(given.airDragArea, 1)}\u{202f}m²`,
+        `ρ = ${withUnit(n(AIR_DENSITY, 3), 'kg/m³')}, Cd·A = ${withUnit(n(given.airDragArea, 1), 'm²')}`,
       ],
       source: `ISO 2533; ${guess('Cd·A')}`,
       doubt: percent(AIR_DRAG_AREA.sd / AIR_DRAG_AREA.value, format),
@@ -114,7 +115,7 @@ export function costRows(course: string, format: Format): Derivation[] {
     {
       name: say('term.trim'),
       formulas: [
-        `|ΔR|/R < ${n(100 * HANDLING_SHARE, 1)}\u{202f}% (±\u{a0}${format.length(CHANGES.bow, { unit: 'mm' })})`,
+        `|ΔR|/R < ${withUnit(n(100 * HANDLING_SHARE, 1), '%')} (±\u{a0}${format.length(CHANGES.bow, { unit: 'mm' })})`,
       ],
       source: say('source.estimate'),
       doubt: null,
