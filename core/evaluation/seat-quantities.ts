@@ -23,7 +23,7 @@ import type { SeatState } from './seat-state.ts';
 /** Values by id, SI; what does not apply is left out. */
 type Values = Partial<Record<QuantityId, number>>;
 
-/** Every quantity of one occupied seat, without spreads. SI; definitions in `findings/quantities.ts`. */
+/** Every quantity of one occupied seat, without spreads. SI; `quantities.ts` defines them. */
 export function seatQuantities(state: SeatState, index: number, place: BoatState): readonly Quantity[] {
   const known = place.listed.get(state);
   if (known?.index === index) return known.quantities;
@@ -33,7 +33,7 @@ export function seatQuantities(state: SeatState, index: number, place: BoatState
   return quantities;
 }
 
-/** What is set, and every clearance. SI. */
+/** Values as set, and every clearance. SI. */
 export function fittingValues(state: Placed, index: number, place: BoatState): Values {
   return {
     ...asSet(state, place.boat, index),
@@ -47,7 +47,7 @@ type Placed = Pick<SeatState, 'seat' | 'frame' | 'body'> & {
   readonly stances: Pick<SeatState['stances'], 'ready'>;
 };
 
-/** The clearances that the body decides too: knee and front foot. Metres. */
+/** The clearances that also depend on the body: knee and front foot. Metres. */
 export function bodyClearances(state: Placed, index: number, place: BoatState): Values {
   return {
     kneeInsideHull: kneeInsideHull(state.stances.ready, place, state.body.lengths.kneeRadius.value),
@@ -66,7 +66,7 @@ function partsOfState({ seat, frame, body }: Placed, index: number, boat: Boat):
   return partsOfSeat(boat, seat, { index, frame, footLength: body.lengths.footLength.value });
 }
 
-/** A seat's values as quantities, with what their probability is told by. */
+/** A seat's values as quantities, with the values from which their probability is computed. */
 function listed(all: readonly Values[], state: SeatState, index: number): Quantity[] {
   const { stances, body, support } = state;
   const ranges = loadRanges(support, stances.ready.totalMassKg * GRAVITY);
@@ -105,7 +105,7 @@ function unreached({ stances }: SeatState): readonly QuantityId[] {
   );
 }
 
-/** What the coach has set, and what follows from it by subtraction alone. */
+/** Values that the coach set, and simple differences of them. */
 function asSet({ seat, body }: Pick<SeatState, 'seat' | 'body'>, boat: Boat, index: number): Values {
   const { kneePad, rearRest, frontFoot, paddle } = seat;
   return {
@@ -130,7 +130,7 @@ function asSet({ seat, body }: Pick<SeatState, 'seat' | 'body'>, boat: Boat, ind
   };
 }
 
-/** A fixed strap is worse than none: nobody is tied in. */
+/** A fixed strap is worse than none: no paddler may be tied in. */
 const STRAP = { releases: 1, none: 0, fixed: -1 } as const;
 
 /** Distance to the nearer end of a travel, metres; negative outside it. */
@@ -138,7 +138,7 @@ function insideTravel(at: number, [a, b]: readonly [number, number]): number {
   return Math.min(at - Math.min(a, b), Math.max(a, b) - at);
 }
 
-/** Angles and centre of mass: what a posture moves while body and fittings stay. SI. */
+/** Angles and centre of mass: values that change with posture alone. SI. */
 export function postureValues({ stances, frame }: Pick<Placed, 'stances' | 'frame'>): Values {
   const { ready } = stances;
   const { thighRoll: _, ...angles } = ready.angles;
@@ -159,7 +159,7 @@ function shortfall(stance: Stance, part: 'rearRest' | 'frontFoot'): number {
   return stance.shortfalls.find((s) => s.part === part)?.shortfall ?? 0;
 }
 
-/** How the weight rests: shares, newtons, metres, pascals. */
+/** Values of the support: shares, newtons, metres, pascals. */
 export function loadValues({
   support,
 }: {
@@ -193,13 +193,16 @@ function loadRanges(
   };
 }
 
-/** Room between the kneeling knee, taken as round as it is deep, and the hull's inner face beside it, metres. */
+/**
+ * Room between the kneeling knee, as round as it is deep, and the hull's inner face beside it, metres; left out where no face
+ * is beside it, as above the sheer.
+ */
 function kneeInsideHull(
   { points }: Stance,
   { boat, hull }: Pick<BoatState, 'boat' | 'hull'>,
   kneeRadius: number,
-): number {
+): number | undefined {
   const knee = points.kneelingKnee;
   const breadth = innerHalfBreadth(hull, knee, boat.skinM);
-  return breadth === null ? 0 : breadth - Math.abs(knee.y) - kneeRadius;
+  return breadth === null ? undefined : breadth - Math.abs(knee.y) - kneeRadius;
 }

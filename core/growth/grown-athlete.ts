@@ -1,7 +1,9 @@
+import { TAPE_SD } from '../body/tape-sd.ts';
 import type { Athlete } from '../document/athlete-schema.ts';
 import type { Fit } from '../document/fit-schema.ts';
+import { entriesOf } from '../units/entries.ts';
 
-/** What an athlete measures now, metres and kilograms. */
+/** An athlete's measures now. */
 export interface NewMeasures {
   /** Standing height, metres. */
   readonly statureM: number;
@@ -11,22 +13,22 @@ export interface NewMeasures {
 }
 
 /**
- * The athlete as grown: stature and mass as measured now; tape measures taken earlier are scaled with stature and their
- * doubt widened by half of the growth, so that old readings neither vanish nor pretend to be new.
+ * The athlete as grown: stature and mass as measured now; tape measures taken earlier are scaled with stature. Their doubt
+ * (`TAPE_SD` where the reading has none) is widened by half of the growth, so that old readings stay but do not count as new.
  */
 export function grownAthlete(athlete: Athlete, now: NewMeasures): Athlete {
   const factor = now.statureM / athlete.statureM;
   const tape = Object.fromEntries(
-    Object.entries(athlete.tape).map(([measure, reading]) => {
+    entriesOf(athlete.tape).map(([measure, reading]) => {
       const growth = Math.abs(factor - 1) * reading.valueM;
-      const sdM = Math.min(0.1, Math.hypot(reading.sdM ?? 0.005, growth / 2));
+      const sdM = Math.min(0.1, Math.hypot(reading.sdM ?? TAPE_SD[measure], growth / 2));
       return [measure, { ...reading, valueM: reading.valueM * factor, sdM }];
     }),
   ) as Athlete['tape'];
   return { ...athlete, ...now, tape };
 }
 
-/** The fit with the athlete of one seat as grown; fittings stay, so that the findings show what growth has done. */
+/** The fit with the athlete of one seat as grown. Fittings stay, so the findings show the effect of growth. */
 export function grownFit(fit: Fit, seat: number, now: NewMeasures): Fit {
   return {
     ...fit,

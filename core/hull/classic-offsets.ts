@@ -1,9 +1,9 @@
-/** What the first cell of a classic table begins with. */
+/** The first cell of a classic table. */
 const HEAD = /^half[- ]?breadths?\s*[[(]?\s*(m|cm|mm|in|ft)\s*[\])]?$/i;
 
-/** A number of a cell, with a decimal point or comma; null for a blank cell, NaN for anything else. */
+/** A number of a cell, with a decimal point or comma and either minus sign; null for a blank cell, NaN for anything else. */
 function numberIn(cell: string | undefined): number | null {
-  const text = (cell ?? '').trim().replace(',', '.');
+  const text = (cell ?? '').trim().replace('−', '-').replace(',', '.');
   return text === '' || text === '–' || text === '-' ? null : Number(text);
 }
 
@@ -20,8 +20,7 @@ function numberIn(cell: string | undefined): number | null {
  * | sheer height | 180 | 160 | 180 |
  *
  * The first row has the stations' places, `keel` and `sheer height` heights, `sheer` half-breadths, every other row a waterline's
- * height and its half-breadths. A blank cell, or a waterline that is not between keel and sheer there, is passed over. Rows come
- * with a wrong cell's own text, so that the reader of points says what is wrong.
+ * height and its half-breadths. A blank cell, or a waterline that is not between keel and sheer there, is passed over. A wrong cell is copied unchanged, so that `offsetsFromTable` reports it.
  */
 export function classicOffsets(rows: readonly (readonly string[])[]): string[][] | null {
   const [head, ...body] = rows.filter((row) => row.some((cell) => cell.trim() !== ''));

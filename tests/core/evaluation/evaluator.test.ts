@@ -32,6 +32,14 @@ describe('evaluateFit', () => {
     }
   });
 
+  it('has no room beside a knee that kneels above the sheer, and no finding of it', () => {
+    const high = withCoordinate(fit, { seat: 0, coordinate: 'kneePad.heightM' }, 0.4);
+    const { quantities, findings } = evaluateFit(high);
+    expect(report.quantities.some(({ id }) => id === 'kneeInsideHull')).toBe(true);
+    expect(quantities.some(({ id }) => id === 'kneeInsideHull')).toBe(false);
+    expect(findings.some(({ quantity }) => quantity === 'kneeInsideHull')).toBe(false);
+  });
+
   it('gives equal numbers each time, from any evaluator', () => {
     expect(JSON.stringify(evaluateFit(structuredClone(fit)))).toBe(JSON.stringify(report));
   });

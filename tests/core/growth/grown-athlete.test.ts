@@ -1,4 +1,5 @@
 import { describe, expect, it } from 'vitest';
+import { TAPE_SD } from '../../../core/body/tape-sd.ts';
 import { athleteSchema } from '../../../core/document/athlete-schema.ts';
 import { grownAthlete } from '../../../core/growth/grown-athlete.ts';
 
@@ -33,6 +34,12 @@ describe('grownAthlete', () => {
   it('leaves an athlete who has not grown as measured', () => {
     const same = grownAthlete(athlete, { statureM: 1.5, massKg: 42 });
     expect(same.tape.kneeHeightSitting).toEqual({ valueM: 0.46, sdM: 0.004 });
+  });
+
+  it('never narrows a reading that has only its usual doubt', () => {
+    const tape = { kneelingHeight: { valueM: 1.1 } };
+    const { kneelingHeight } = grownAthlete({ ...athlete, tape }, { statureM: 1.501, massKg: 42 }).tape;
+    expect(kneelingHeight!.sdM).toBeGreaterThan(TAPE_SD.kneelingHeight);
   });
 
   it('still passes the schema', () => {

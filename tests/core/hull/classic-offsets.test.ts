@@ -34,6 +34,21 @@ describe('a classic table of offsets', () => {
     expect(hull.stations[2]!.section).toHaveLength(4);
   });
 
+  it('reads waterlines below zero, with either minus sign, in any order', () => {
+    const lower = (cell: string, row: number) => (row === 4 ? cell : String(Number(cell) - 80));
+    const lowered = TABLE.map((row, r) =>
+      row.map((cell, c) =>
+        r === 0 || cell === '' || (c > 0 && (r === 2 || r === 3)) || Number.isNaN(Number(cell))
+          ? cell
+          : lower(cell, r),
+      ),
+    ).map((row) => row.map((cell) => cell.replace('-', '−')));
+    const [head, keel, low, high, ...sheer] = lowered.map((row, r) => (r === 0 ? TABLE[0]! : row));
+    const hull = read([head!, keel!, high!, low!, ...sheer]);
+    expect(halfBreadth(hull, 0, 0.1)).toBeCloseTo(0.24, 6);
+    expect(halfBreadth(hull, 1, 0.05)).toBeCloseTo(0.15, 6);
+  });
+
   it('means the same in inches', () => {
     const inch = TABLE.map((row, r) =>
       row.map((cell, c) => {
