@@ -5,7 +5,7 @@ import { sheerHeight } from '../hull/section-at.ts';
 import { floatAtRest } from './float-at-rest.ts';
 import { heightAboveWater } from './water-plane.ts';
 
-/** What the float check was taken with: the bare boat in kilograms and metres, boat frame; kg/m³. */
+/** The bare boat (kilograms, metres, boat frame) and the water (kg/m³) of a float check. */
 export interface CheckedBoat {
   /** Kilograms. */
   readonly boatMass: number;
@@ -23,7 +23,7 @@ export interface CheckFreeboards {
   readonly loaded: { readonly bow: number; readonly stern: number };
 }
 
-/** Why a float check gives no correction; each becomes one sentence. */
+/** Why a float check gives no correction. */
 export type NotCalibrated =
   | {
       readonly kind: 'not-calibrated';
@@ -36,7 +36,7 @@ export type NotCalibrated =
       readonly residualM: number;
     };
 
-/** A float check answered: the correction to store, what it leaves, and the hull that floats as measured. */
+/** Result of a float check: the correction to store, its residual, and the hull that floats as measured. */
 export interface Calibrated {
   readonly kind: 'calibrated';
   readonly correction: HullCorrection;
@@ -51,20 +51,20 @@ export interface Calibrated {
 /** Marks nearer than this, metres, say nothing about the fore-and-aft part. */
 const LEAST_MARKS_APART = 0.5;
 
-/** Height of the known mass above the keel, metres, taken when it lies on the floorboard: 10 cm here is 0.2 mm of trim. */
+/** Assumed height of the known mass above the keel, metres: it lies on the floorboard. 10 cm here is 0.2 mm of trim. */
 const LOAD_HEIGHT = 0.15;
 
-/** A miss larger than this is no reading error: something else is wrong, metres. */
+/** Largest residual, metres, that reading errors explain (estimate). */
 const MOST_RESIDUAL = 0.03;
 
 /** Largest correction, as the boat document holds it. */
 const MOST_CORRECTION = 0.5;
 
-/** Steps of the two parameters for the slopes of the misses, and when the search has settled; dimensionless. */
+/** Step of the two parameters for the slopes of the misses; no unit. */
 const PROBE = 1e-3;
 /** A pass that changes both parameters by less than this is the last. */
 const SETTLED = 1e-7;
-/** A search that has not settled by then is taken as it stands. */
+/** After this many passes the search ends with what it has. */
 const MOST_PASSES = 12;
 
 /**
@@ -102,7 +102,7 @@ type Parameters = readonly [fullness: number, foreAftFullness: number];
 const correctedBy = (hull: Hull, [fullness, foreAftFullness]: Parameters) =>
   correctHull(hull, { fullness, foreAftFullness });
 
-/** What the search makes small. */
+/** The quantity that the search minimises. */
 const sumOfSquares = (values: readonly number[]) => values.reduce((sum, v) => sum + v * v, 0);
 
 /** The four freeboards in the order in which they are compared. */
@@ -154,7 +154,6 @@ function leastSquares(missAt: (p: Parameters) => number[] | null, first: readonl
     const [a, b] = sides.map((side) => side!.map((m, i) => (m - miss[i]!) / PROBE));
     const step = normalStep(a!, b!, miss);
     const next = nextPoint(missAt, { at, miss, bound }, step);
-    if (!next) return null;
     const moved = Math.hypot(next.at[0] - at[0], next.at[1] - at[1]);
     ({ at, miss, bound } = next);
     if (moved < SETTLED) break;
@@ -162,12 +161,8 @@ function leastSquares(missAt: (p: Parameters) => number[] | null, first: readonl
   return { at, miss, bound };
 }
 
-/** The whole step or the first of its halves that misses less; stays when none does. */
-function nextPoint(
-  missAt: (p: Parameters) => number[] | null,
-  from: Fitted,
-  step: Parameters,
-): Fitted | null {
+/** The first of the whole step, its half, its quarter and so on that does not miss more; `from` when none does. */
+function nextPoint(missAt: (p: Parameters) => number[] | null, from: Fitted, step: Parameters): Fitted {
   const hold = (v: number) => Math.max(-MOST_CORRECTION, Math.min(MOST_CORRECTION, v));
   for (let share = 1; share > 1e-3; share /= 2) {
     const free: Parameters = [from.at[0] + share * step[0], from.at[1] + share * step[1]];

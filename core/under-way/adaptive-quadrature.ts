@@ -9,30 +9,30 @@ const KRONROD = [
 ];
 const GAUSS = [0, 0.1294849661688697, 0, 0.2797053914892767, 0, 0.3818300505051189, 0, 0.4179591836734694];
 
-/** Halvings of one panel before its value is taken as it is. */
+/** Most halvings of one panel; then its value is taken as it is. */
 const MOST_HALVINGS = 12;
-/** Width of the first panels; and how many small ones in a row end the integral. */
+/** Width of the panels. */
 const PANEL = 0.5;
-/** One alone may be small by chance: the integrand swings. */
+/** The integral ends after this many small panels in a row: one alone may be small because the integrand oscillates. */
 const SMALL_PANELS = 2;
 /** The integral ends here in any case. */
 const MOST_PANELS = 40;
 
-/** How far one panel may be off: a share of the integral, or so much, whichever is more. */
+/** Allowed error of one panel: a share of the integral or an absolute value, whichever is more. */
 export interface Tolerance {
   /** Share of the whole integral. */
   readonly relative: number;
-  /** Units of the integral; whichever allows more counts. */
+  /** In the integral's unit. */
   readonly absolute: number;
 }
 
-/** What the error of one interval may be. */
+/** The allowed error of one interval. */
 const allowed = ({ relative, absolute }: Tolerance, sum: number) =>
   Math.max(relative * Math.abs(sum), absolute, Number.MIN_VALUE);
 
 /**
- * ∫₀^∞ f(u) du of a function that dies away at least like an exponential: panels of 0.5, each by adaptive Gauss–Kronrod
- * (7, 15), until two in a row add less than is asked for: a share of the sum, or a value of its own.
+ * ∫₀^∞ f(u) du of a function that decays at least exponentially: panels of 0.5, each by adaptive Gauss–Kronrod (7, 15), until
+ * two in a row add less than the tolerance.
  */
 export function integrateToInfinity(f: (u: number) => number, asked: Tolerance): number {
   let sum = 0;
@@ -62,15 +62,13 @@ function adaptive(
   return low + adaptive(f, { from: middle, to }, { sum: sum + low, asked, left: left - 1 });
 }
 
-/** The rule's error is reported as QUADPACK tells it: the two rules' difference over the function's own spread, to this power. */
+/** The error follows QUADPACK: the difference of the two rules over the function's own spread, to this power. */
 const ERROR_POWER = 1.5;
 /** Factor on the difference before the power is taken, as in QUADPACK. */
 const ERROR_SCALE = 200;
 
-/**
- * The integral over one interval by 15 points, and its error, told by the 7 of them that make a Gauss rule.
- */
-function kronrod(f: (u: number) => number, from: number, to: number) {
+/** The integral of f over one interval by 15 points, and its error from the 7 of them that make a Gauss rule; f's unit times u's. */
+export function kronrod(f: (u: number) => number, from: number, to: number) {
   const [half, middle] = [(to - from) / 2, (to + from) / 2];
   const values = new Float64Array(2 * NODES.length);
   let fine = 0;

@@ -5,7 +5,7 @@ import type { Fit } from '../../core/document/fit-schema.ts';
 import type { Seat } from '../../core/document/seat-schema.ts';
 import { boatState } from '../../core/evaluation/boat-state.ts';
 import { computeBoat } from '../../core/evaluation/computed-fit.ts';
-import { BODY_MASS_SD_KG, STROKE_PITCH_SD_DEG } from '../../core/evaluation/doubt-sources.ts';
+import { STROKE_PITCH_SD_DEG } from '../../core/evaluation/doubt-sources.ts';
 import { hullSpread } from '../../core/evaluation/hull-spread.ts';
 import { driveForceOf, seatFrame, solveSeat } from '../../core/evaluation/seat-state.ts';
 import { midDrive, topHandSd } from '../../core/paddle/mid-drive.ts';
@@ -43,7 +43,7 @@ function drawBody(
       return [name, { ...body.lengths[name], value: moved }];
     }),
   ) as BodyEstimate['lengths'];
-  const factor = 1 + (BODY_MASS_SD_KG * draw()) / body.mass;
+  const factor = 1 + (body.massSd * draw()) / body.mass;
   const segments = Object.fromEntries(
     Object.entries(body.segments).map(([name, s]) => [name, { ...s, massKg: s.massKg * factor }]),
   ) as BodyEstimate['segments'];

@@ -1,6 +1,6 @@
 import { describe, expect, it } from 'vitest';
 import { immersedProperties } from '../../core/hydrostatics/immersed-properties.ts';
-import { integrateToInfinity } from '../../core/under-way/adaptive-quadrature.ts';
+import { integrateToInfinity, kronrod } from '../../core/under-way/adaptive-quadrature.ts';
 import { immersedGrid } from '../../core/under-way/immersed-grid.ts';
 import { waveNumber } from '../../core/under-way/wave-number.ts';
 import { waveResistance } from '../../core/under-way/wave-resistance.ts';
@@ -138,6 +138,19 @@ describe('the quadrature, against integrals in closed form', () => {
       expect(values).toBeLessThan(most);
     },
   );
+
+  it('is exact for polynomials to degree 22, and its error ignores a constant and follows the scale', () => {
+    expect(kronrod((u) => 23 * u ** 22, 0, 1).value).toBeCloseTo(1, 12);
+    const kinked = (u: number) => Math.abs(u - 0.3) ** 2.5;
+    const { value, error } = kronrod(kinked, 0, 1);
+    const missed = Math.abs(value - (0.3 ** 3.5 + 0.7 ** 3.5) / 3.5);
+    expect(error).toBeGreaterThan(missed);
+    expect(error).toBeLessThan(0.05 * value);
+    const moved = kronrod((u) => kinked(u) + 7, 0, 1);
+    expect(moved.value).toBeCloseTo(value + 7, 12);
+    expect(moved.error / error).toBeCloseTo(1, 9);
+    expect(kronrod((u) => 3 * kinked(u), 0, 1).error / error).toBeCloseTo(3, 9);
+  });
 
   it('stops where the rest is less than what need not be told apart', () => {
     const upTo = (absolute: number) => {

@@ -42,6 +42,22 @@ function calibrated(hull: Hull, check: FloatCheck): Calibrated {
 }
 
 describe('calibrateHull', () => {
+  it('gives no correction when the boat swamps with a slightly finer stern', () => {
+    const hull = sampleHull(SAMPLE_HULLS[0]!);
+    const load = (massKg: number) => ({ mass: massKg, x: -0.4, y: 0, z: hull.lowestZ + 0.15 });
+    const own = { mass: boat.boatMass, x: boat.boatCentre.x, y: 0, z: boat.boatCentre.z };
+    const floats = (massKg: number) =>
+      floatAtRest(hull, { masses: [own, load(massKg)], waterDensity: boat.waterDensity }).kind === 'afloat';
+    let [most, over] = [20, 400];
+    while (over - most > 1e-6) {
+      const massKg = (most + over) / 2;
+      if (floats(massKg)) most = massKg;
+      else over = massKg;
+    }
+    const check = { ...readings(hull), loaded: { bowM: 0.1, sternM: 0.01, massKg: most, atXM: -0.4 } };
+    expect(calibrateHull(hull, check, boat)).toEqual({ kind: 'not-calibrated', reason: 'does-not-float' });
+  });
+
   it(`finds the two corrections of a hull whose readings are true, seed ${SEED}`, () => {
     const parameter = fc.double({ min: -0.15, max: 0.15, noNaN: true });
     fc.assert(

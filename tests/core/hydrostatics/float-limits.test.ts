@@ -2,12 +2,35 @@ import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import type { SectionPoint } from '../../../core/hull/hull.ts';
 import { floatAtRest, lazyFloatAtRest } from '../../../core/hydrostatics/float-at-rest.ts';
-import { lowestSheer } from '../../../core/hydrostatics/freeboard.ts';
+import { leastFreeboard, lowestSheer } from '../../../core/hydrostatics/freeboard.ts';
 import { immersedProperties } from '../../../core/hydrostatics/immersed-properties.ts';
 import { cases } from '../../cases.ts';
 import { box, cosinePlaces, ellipsoid } from '../../reference/hydro-shapes.ts';
 import { madeHull } from '../hull/made-hull.ts';
 import { afloat, hulls, numbersIn, SEED, WATER } from './float-cases.ts';
+
+it('takes the least freeboard at stations and midway between them, whatever was lofted last', () => {
+  // The sheer is lowest between two rows, where the search for the end of the waterline lofts last.
+  const stations = [-2, -1, 0, 1, 2].map((x) => {
+    const sheer = 0.3 + 0.02 * (x - 0.625) ** 2;
+    const keel = 0.05 * (x + 2);
+    return {
+      x,
+      section: [
+        [0.2, keel],
+        [0.25, sheer],
+      ] satisfies SectionPoint[],
+    };
+  });
+  const hull = madeHull({ name: 'hollow sheer', stations, between: 'chords' });
+  const plane = { draft: 0.15, alongSlope: 0, acrossSlope: 0 };
+  const before = leastFreeboard(hull, plane);
+  immersedProperties(hull, { draft: 0.05 * 2.25, trim: 0, heel: 0 });
+  expect(leastFreeboard(hull, plane)).toEqual(before);
+  expect([-2, -1.5, -1, -0.5, 0, 0.5, 1, 1.5, 2]).toContain(before.x);
+  const aft = leastFreeboard(hull, { ...plane, alongSlope: 0.1 });
+  expect(aft.x).toBe(-2);
+});
 
 describe('when it does not float', () => {
   const at = (mass: number, x = 0, z = 0.5) =>
