@@ -1,7 +1,7 @@
 import type { TapeMeasure } from '../document/athlete-schema.ts';
 import type { StatedSex } from './sex.ts';
 
-/** One tape reading, metres; without a standard deviation the usual one of that measure is taken, `TAPE_SD`. */
+/** One tape reading, metres. Without a standard deviation, the usual one of the measure is used (`TAPE_SD`). */
 export interface TapeValue {
   /** What was read, metres. */
   readonly value: number;
@@ -17,10 +17,10 @@ export interface BodyInput {
   readonly mass: number;
   readonly sex: StatedSex;
   readonly tape?: Readonly<Partial<Record<TapeMeasure, TapeValue>>> | undefined;
-  /** Standard deviations of stature and mass, where better or worse known than usual. */
+  /** Standard deviations of stature (metres) and mass (kilograms), where they differ from the usual ones. */
   readonly statureSd?: number | undefined;
   readonly massSd?: number | undefined;
-  /** Whole years; null or absent where not known, and then an adult is assumed. */
+  /** Whole years. Null or absent: not known, an adult is assumed. */
   readonly ageYears?: number | null | undefined;
 }
 
@@ -33,8 +33,8 @@ export function isJunior({ ageYears }: Pick<BodyInput, 'ageYears'>): boolean {
 }
 
 /**
- * Factor on the spread of a junior's proportions (estimate): about the line of their age, sitting height, knee height and foot
- * of 116 juniors spread 0.9 to 1.2 times as far as adults' (Snyder et al. 1977); of arms and shoulders nothing is known.
+ * Factor on the spread of a junior's proportions (estimate). Sitting height, knee height and foot of 116 juniors spread 0.9 to
+ * 1.2 times as far about the line of their age as adults' do (Snyder et al. 1977). Nothing is known of arms and shoulders.
  */
 const JUNIOR_SPREAD = 1.25;
 

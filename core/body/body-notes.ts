@@ -4,10 +4,10 @@ import { type BodyInput, isJunior } from './body-input.ts';
 import type { Gaussian, Reading } from './gaussian.ts';
 import { SURVEYED_STATURE } from './survey-estimate.ts';
 
-/** Masses for which the tables of mass are used without a word, kilograms. */
-const TABLED_MASS = { low: 30, high: 140 } as const;
+/** Masses for which the tables of mass are used without a note, kilograms (estimate). */
+export const TABLED_MASS = { low: 30, high: 140 } as const;
 
-/** A reading this many standard deviations from what the stature leads one to expect is called in question. */
+/** A reading farther than this many standard deviations from what is expected is reported (one reading in 370 by chance). */
 const DISAGREES_SIGMAS = 3;
 
 /** A tape reading with the place of its measure in the joint spread. */
@@ -15,7 +15,7 @@ export interface TapeReading extends Reading {
   readonly measure: TapeMeasure;
 }
 
-/** What a reader must know of an estimate; `prior` is the joint spread before any tape. */
+/** What a coach must know about an estimate. `prior` is the joint spread before any tape. */
 export function bodyNotes(input: BodyInput, prior: Gaussian, readings: readonly TapeReading[]): BodyNote[] {
   const { stature, mass } = input;
   const notes: BodyNote[] = [];
@@ -29,7 +29,7 @@ export function bodyNotes(input: BodyInput, prior: Gaussian, readings: readonly 
   return [...notes, ...readings.flatMap((reading) => disagreement(prior, reading))];
 }
 
-/** Tells a reading that lies far from what stature, mass and earlier readings foretell. */
+/** A note on a reading that lies far from what stature and mass predict; empty where it does not. */
 function disagreement(prior: Gaussian, { measure, index, value, sd }: TapeReading): BodyNote[] {
   const spread = Math.sqrt(prior.covariance[index]![index]! + sd ** 2);
   const sigmas = Math.abs(value - prior.mean[index]!) / spread;

@@ -12,18 +12,25 @@ export function bodyOfAthlete(athlete: Athlete): BodyEstimate {
   return estimateBody(bodyInputOf(athlete));
 }
 
-/** What the core's body estimate is told of an athlete: metres, kilograms, whole years. */
+/** The input of the body estimate for an athlete: metres, kilograms, whole years. */
 export function bodyInputOf(athlete: Athlete): BodyInput {
   const tape = Object.entries(athlete.tape).map(([measure, reading]): [string, TapeValue] => [
     measure,
     { value: reading.valueM, sd: reading.sdM },
   ]);
-  const { bornOn, measuredOn } = athlete;
   return {
     stature: athlete.statureM,
     mass: athlete.massKg,
     sex: athlete.sex,
     tape: Object.fromEntries(tape),
-    ageYears: bornOn && measuredOn ? ageOn(bornOn, measuredOn) : null,
+    ageYears: ageWhenMeasured(athlete),
   };
+}
+
+/** Whole years on the day of measuring; null where birth date or day is not known. */
+export function ageWhenMeasured({
+  bornOn,
+  measuredOn,
+}: Pick<Athlete, 'bornOn' | 'measuredOn'>): number | null {
+  return bornOn && measuredOn ? ageOn(bornOn, measuredOn) : null;
 }

@@ -70,7 +70,9 @@ export interface SegmentMass {
   readonly centreFraction: number;
 }
 
-/** What the reader must know about an estimate; sentences live in `findings/sentences.ts`. */
+/**
+ * What a coach must know about an estimate. `stature` is in metres, `mass` in kilograms; `sigmas` counts standard deviations.
+ */
 export type BodyNote =
   | { readonly code: 'extrapolates-stature'; readonly value: number }
   | { readonly code: 'extrapolates-mass'; readonly value: number }

@@ -20,10 +20,9 @@ const ESTIMATED: readonly BodyLength[] = ['hipSeparation', 'heelToAnkle', 'kneeR
 
 /**
  * The body that the stance is solved for: lengths (metres) by the survey's regressions on stature and mass, narrowed by every
- * tape measure according to its standard deviation (Bayes' rule on the joint normal spread, so that one tape narrows
- * all lengths that vary with it), and segment masses (kilograms). Computes for every finite positive stature and mass;
- * what to make of it stands in `notes`. `estimateBody({ stature: 1.8, mass: 80, sex: 'male' }).lengths.thigh` is
- * 0.442 ± 0.021 m.
+ * tape measure according to its standard deviation (Bayes' rule on the joint normal spread, so that one tape narrows all
+ * lengths that vary with it), and segment masses (kilograms). Computes for every finite positive stature and mass; `notes` says
+ * what to be careful about. `estimateBody({ stature: 1.8, mass: 80, sex: 'male' }).lengths.thigh` is 0.442 ± 0.021 m.
  */
 export function estimateBody(input: BodyInput): BodyEstimate {
   const { stature, mass, sex, statureSd = STATURE_SD, massSd = MASS_SD } = input;
@@ -44,15 +43,15 @@ export function estimateBody(input: BodyInput): BodyEstimate {
   };
 }
 
-/** What is expected before any tape is laid. */
+/** What is expected before any tape measure. */
 function priorOf(input: BodyInput): Gaussian {
   const { stature, mass, sex, statureSd = STATURE_SD, massSd = MASS_SD, ageYears = null } = input;
   return bodyPrior({ stature, statureSd, mass, massSd, sex, ageYears, spread: personSpread(input) });
 }
 
 /**
- * Joint spread of the lengths and of what a perfect tape would read for every measure (order of `BODY_VALUES`, metres and
- * m²), the tapes already taken counted in: what the next tape would tell stands in it.
+ * Joint spread of the lengths and of what a perfect tape would read for every measure (order of `BODY_VALUES`, metres and m²),
+ * given the tapes already taken. It shows how much the next tape would narrow.
  */
 export function bodySpread(input: BodyInput): Gaussian {
   return readingsOf(input.tape ?? {}).reduce(conditioned, priorOf(input));
@@ -67,7 +66,7 @@ function readingsOf(tape: NonNullable<BodyInput['tape']>): TapeReading[] {
   });
 }
 
-/** The lengths with what is left of their doubt, each told by where it comes from. */
+/** The lengths with their remaining doubt, and where each comes from. */
 function lengthsOf(
   prior: Gaussian,
   posterior: Gaussian,
@@ -85,7 +84,7 @@ function lengthsOf(
   });
 }
 
-/** A length that the readings narrowed is a combination of both; else it is what it was. */
+/** A length that the readings narrowed combines both sources; another keeps its own. */
 function kindOf(name: BodyLength, variances: { before: number; after: number }): ValueKind {
   if (variances.after < (1 - NARROWED) * variances.before) return 'combined';
   return ESTIMATED.includes(name) ? 'estimate' : 'survey';

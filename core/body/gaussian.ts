@@ -17,8 +17,8 @@ export interface Reading {
 }
 
 /**
- * Bayes' rule for one reading of one value (the scalar step of a Kalman filter): every value moves by its covariance
- * with the read one, and no variance grows. A reading without any doubt of a value without any doubt changes nothing.
+ * Bayes' rule for one reading of one value (the scalar step of a Kalman filter): every value moves by its covariance with the
+ * read one, and no variance grows. If neither the reading nor the value has any doubt, nothing changes.
  */
 export function conditioned(prior: Gaussian, reading: Reading): Gaussian {
   const with_ = prior.covariance.map((row) => row[reading.index] ?? 0);

@@ -24,10 +24,10 @@ const FADES_FROM = 14;
 const ADULT = 18;
 
 /**
- * The measures that go with the legs, which sitting height gives the complement of. Moved by their correlation with sitting height
- * among adults of one stature, they lie nearer to 116 American juniors' (Snyder et al. 1977) than unmoved: knee height 1 and
- * 3 mm off in place of 9 and 8. Buttock to knee is left out: moved, it would be 28 and 20 mm off, unmoved 12 and 9. So are arms and
- * shoulders, of which these references say nothing.
+ * Measures of the legs; sitting height is the rest of the stature. Moved by their correlation with sitting height among adults
+ * of one stature, they come nearer to those of 116 American juniors (Snyder et al. 1977): knee height is 1 and 3 mm off instead
+ * of 9 and 8. Buttock to knee is left out: moved, it would be 28 and 20 mm off, unmoved it is 12 and 9. Arms and shoulders are
+ * left out because these references do not have them.
  */
 const MOVES_WITH_LEGS: readonly PersonMeasure[] = [
   'epicondyleHeight',
@@ -40,7 +40,10 @@ const MOVES_WITH_LEGS: readonly PersonMeasure[] = [
   'trochanterionHeight',
 ];
 
-/** Median sitting height as a share of stature at an age in whole years, by the children's reference; kept below its first year. */
+/**
+ * Median sitting height as a share of stature at an age in whole years, by the children's reference. Below its first year the
+ * first value holds.
+ */
 export function sittingShare(ageYears: number, sex: Sex): number {
   const last = SITTING_SHARE[sex].length - 1;
   return SITTING_SHARE[sex][Math.min(last, Math.max(0, ageYears - FIRST_AGE))]!;

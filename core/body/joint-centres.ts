@@ -1,8 +1,8 @@
 import { combine, type Uncertain, uncertain } from './uncertain.ts';
 
 /**
- * Where a joint centre lies from the bony point that the survey felt for: metres on a person of 1.70 m (`sizedFor` brings
- * it to another's size), or a share where it says so, with the spread between persons and the doubt of the rule itself.
+ * Distance of a joint centre from the bony point that the survey felt for: metres on a person of 1.70 m (`sizedFor` scales it
+ * to another person), or a share where it says so. The spread covers both persons and the doubt of the rule itself.
  */
 export interface Correction {
   /** Expected distance from the bony point to the joint's centre. */
@@ -17,19 +17,18 @@ export interface Correction {
  * Hip joint centre above the survey's trochanterion (estimate, between published figures that disagree). The bony tip of the
  * greater trochanter lies *above* the centre of the head, by 7.3 ± 5.1 mm (519 femurs by tomography, Gupta, conference
  * abstract) and 9.5 ± 6 mm (150 radiographs, J Arthroplasty 2006;21:897–898); a trochanter felt for in a gait laboratory, by
- * 4.8 mm (Weinhandl & O'Connor 2010, J Biomech, doi 10.1016/j.jbiomech.2010.05.023). A thigh from the survey's trochanterion
- * therefore takes the joint to be there, and so do the derived lines of the survey. But this survey's point lies lower than that
- * tip: two of its own posts differ by 39 mm, and femurs (Trotter & Gleser 1952), sitting height less the height of the hip over
- * the seat, the ratio table's hip height and de Leva's men all put the joint 14 to 36 mm above it. 18 ± 10 mm takes their side and
- * keeps the other within two standard deviations. It matters little: without it the front knee of a man of 1.80 m opens by 0.9°,
- * and his centre of mass moves by less than a millimetre fore and aft. tests/reference/body-hip-height.test.ts holds all of it.
+ * 4.8 mm (Weinhandl & O'Connor 2010, J Biomech, doi 10.1016/j.jbiomech.2010.05.023). By these figures the joint would lie at
+ * the survey's trochanterion or below. But this survey's point lies lower than that tip: two of its own posts differ by 39 mm,
+ * and four others put the joint 14 to 36 mm above it: femurs (Trotter & Gleser 1952), sitting height less the height of the hip
+ * over the seat, the ratio table's hip height, and de Leva's men. 18 ± 10 mm follows these four and keeps the others within two
+ * standard deviations. It matters little: without it the front knee of a man of 1.80 m opens by 0.9°, and his centre of mass
+ * moves by less than a millimetre fore and aft. tests/reference/body-hip-height.test.ts holds all of it.
  */
 export const HIP_ABOVE_TROCHANTERION: Correction = { mean: 0.018, sd: 0.01, source: 'hip centre' };
 
 /**
- * Standard deviation, metres, of where the trochanterion was felt for about where it is (estimate: of the survey's spread
- * of its height among men of one stature, 26 mm, legs themselves account for 22–24 mm, which is what the spread of sitting
- * height and crotch height leaves room for).
+ * Standard deviation, metres, of the error in feeling for the trochanterion (estimate). The survey's heights of it spread by 26
+ * mm among men of one stature; the spread of sitting height and crotch height leaves 22–24 mm for the legs themselves.
  */
 export const TROCHANTERION_FELT_SD = 0.012;
 
@@ -82,15 +81,15 @@ export const SHOULDERS_INSIDE_ACROMIA: Correction = {
 export const HEEL_TO_ANKLE: Correction = { mean: 0.24, sd: 0.02, source: 'heel to ankle' };
 
 /**
- * Knee joint centre to the kneeling surface, share of the knee's depth from front to back, bent square. The front of the
- * knee bears when one kneels, kneecap and top of the shin; the axis lies about half way through (estimate; bone
- * adds up alike: condyle 28, kneecap 24 and skin 5 mm, from memory, against half of 115 mm).
+ * Knee joint centre to the kneeling surface, share of the knee's depth from front to back, bent square. The front of the knee
+ * bears when one kneels, kneecap and top of the shin; the axis lies about half way through (estimate; condyle 28, kneecap 24
+ * and skin 5 mm, from memory, add up to half of 115 mm too).
  */
 export const KNEE_RADIUS_OF_DEPTH: Correction = { mean: 0.5, sd: 0.06, source: 'knee radius' };
 
 /**
- * The height of the trochanterion with the survey's palpation noise taken out of its own departure, that is, of what no other
- * measure shares: its covariances with the others stay as surveyed. Metres.
+ * The height of the trochanterion without the survey's palpation error, metres. The error is taken out of the part of the
+ * spread that no other measure shares, so covariances with the others stay as surveyed.
  */
 export function withoutPalpation(trochanterion: Uncertain): Uncertain {
   const own = trochanterion.sources.trochanterionHeight ?? 0;
@@ -99,10 +98,10 @@ export function withoutPalpation(trochanterion: Uncertain): Uncertain {
   return { mean: trochanterion.mean, sources };
 }
 
-/** Stature that corrections in metres are stated for. */
+/** Stature, metres, for which corrections in metres are stated. */
 const STATED_FOR_STATURE = 1.7;
 
-/** A correction in metres brought to the size of a person, by stature in metres. */
+/** A correction in metres scaled to a person's stature, metres. */
 export function sizedFor(stature: number, { mean, sd, source }: Correction): Correction {
   const scale = stature / STATED_FOR_STATURE;
   return { mean: mean * scale, sd: sd * scale, source };

@@ -1,10 +1,10 @@
 import type { TapeMeasure } from '../document/athlete-schema.ts';
 
 /**
- * Each tape measure's name in ISO 7250-1 (from memory), where the standard has it; null where this project defines it. How it is
- * taken say the messages `tape.…`: always the side that is knelt on, bare feet, thin clothes, a rigid rule or a tape held
- * straight; twice, and a third time if the two differ by more than 1 cm. Landmarks in our own words after the named standard's
- * measures; common practice in the handling.
+ * Each tape measure's name in ISO 7250-1 (from memory), where the standard has it; null where this project defines it. The
+ * messages `tape.…` say how it is taken: always on the kneeling side, bare feet, thin clothes, a rigid rule or a tape held
+ * straight; twice, and a third time if the two differ by more than 1 cm. Landmarks follow the standard's measures, in our own
+ * words; the handling is common practice.
  */
 export const ISO_NAMES: Readonly<Record<TapeMeasure, string | null>> = {
   kneeHeightSitting: 'knee height, sitting',
@@ -22,10 +22,10 @@ export const ISO_NAMES: Readonly<Record<TapeMeasure, string | null>> = {
 };
 
 /**
- * Six measures to take first, in order: each is the one that then takes most off the summed spread of the lengths that
- * kneeling depends on (`LENGTHS_THAT_MATTER`), stature and mass known, by the usual hand, or comes within 3 % of it. Crotch height is not
- * among them: it would tell as much as sitting height, but nobody needs to be touched for that. Worked out again by
- * tests/core/body/measuring.test.ts.
+ * Six measures to take first, in order: each one narrows the summed spread of the lengths that kneeling depends on
+ * (`LENGTHS_THAT_MATTER`) more than any other would, or within 3 % of it; stature and mass are known and reading is usually
+ * careful. Crotch height is not among them: it narrows as much as sitting height, but sitting height touches nobody.
+ * tests/core/body/measuring.test.ts computes the order again.
  */
 export const FIRST_TAPES: readonly TapeMeasure[] = [
   'sittingHeight',

@@ -9,16 +9,16 @@ import { TAPE_SD } from './tape-sd.ts';
 /** A tape already taken: as an athlete's document has it, or a bare number; metres. */
 export type TapeTaken = number | { readonly valueM: number; readonly sdM?: number | undefined } | TapeValue;
 
-/** Of whom tape measures are foretold: metres, kilograms, whole years. */
+/** A person whose tape measures are predicted: metres, kilograms, whole years. */
 export interface PredictedPerson {
   /** Standing height, metres. */
   readonly stature: number;
   readonly mass?: number | null | undefined;
   readonly sex?: StatedSex | undefined;
   readonly tape?: Readonly<Partial<Record<TapeMeasure, TapeTaken | undefined>>> | undefined;
-  /** Whole years; null or absent where not known, and then an adult is assumed. */
+  /** Whole years. Null or absent: not known, an adult is assumed. */
   readonly ageYears?: number | null | undefined;
-  /** Standard deviations of stature (metres) and mass (kilograms); absent, both count as exact. */
+  /** Standard deviations of stature (metres) and mass (kilograms). Absent: both are exact. */
   readonly statureSd?: number | undefined;
   readonly massSd?: number | undefined;
 }
@@ -32,13 +32,13 @@ export interface PredictedTape {
 }
 
 /**
- * What a perfect tape would read for every tape measure of a person, metres: the survey's regressions on stature (metres) and mass
- * (kilograms; null or absent where not known), narrowed by the tapes already taken (Bayes' rule on the joint normal spread).
- * `value ± 1.96 sd` holds 95 % of persons. A tape without a standard deviation has the usual one of a careful
- * reading, `TAPE_SD`; a measure that was taken is foretold too, and is then known better than the one reading. With
- * the sex unspecified or absent: the mean of both tables, and their difference in the spread. Which survey column each measure is:
- * `tapeModels`. Source: ANSUR II, see `survey-regressions.ts`; for a junior see `juniorShift`.
- * `predictTapes({ stature: 1.8, mass: 80, sex: 'male' }).kneeHeightSitting` is 0.568 ± 0.012 m.
+ * What a perfect tape would read for every tape measure of a person, metres: the survey's regressions on stature (metres) and
+ * mass (kilograms; null or absent where not known), narrowed by the tapes already taken (Bayes' rule on the joint normal
+ * spread). `value ± 1.96 sd` holds 95 % of persons. A tape without a standard deviation has the usual one of a careful reading,
+ * `TAPE_SD`. A measure that was taken is predicted too, and is then known better than by the one reading. With the sex
+ * unspecified or absent: the mean of both tables, their difference in the spread. `tapeModels` says which survey column each
+ * measure is. Source: ANSUR II, see `survey-regressions.ts`; for a junior see `juniorShift`. `predictTapes({ stature: 1.8,
+ * mass: 80, sex: 'male' }).kneeHeightSitting` is 0.568 ± 0.012 m.
  */
 export function predictTapes(person: PredictedPerson): Record<TapeMeasure, PredictedTape> {
   const { stature, mass = null, sex = 'unspecified', ageYears = null, statureSd = 0, massSd = 0 } = person;
@@ -46,7 +46,7 @@ export function predictTapes(person: PredictedPerson): Record<TapeMeasure, Predi
   return tapesOf(withTapes(bodyPrior(known), person.tape ?? {}));
 }
 
-/** A body's joint spread with tapes already taken counted in. */
+/** A body's joint spread, given the tapes already taken. */
 export function withTapes(prior: Gaussian, tape: NonNullable<PredictedPerson['tape']>): Gaussian {
   const readings = TAPE_MEASURES.flatMap((measure) => {
     const taken = tape[measure];
@@ -63,7 +63,7 @@ export function tapesOf({ mean, covariance }: Gaussian): Record<TapeMeasure, Pre
   });
 }
 
-/** A tape reading with its doubt, however it was written down. */
+/** A tape reading with its doubt, metres, from any of the three forms. */
 function readingOf(measure: TapeMeasure, taken: TapeTaken): { value: number; sd: number } {
   if (typeof taken === 'number') return { value: taken, sd: TAPE_SD[measure] };
   if ('valueM' in taken) return { value: taken.valueM, sd: taken.sdM ?? TAPE_SD[measure] };

@@ -1,19 +1,19 @@
 import type { TapeMeasure } from '../document/athlete-schema.ts';
 import { TAPE_SD } from './tape-sd.ts';
 
-/** Two readings farther apart than this are followed by a third, metres (the project's own rule, `measuring.ts`). */
+/** Two readings farther apart than this need a third, metres (the project's own rule, `measuring.ts`). */
 const FAR_APART_M = 0.01;
 
-/** More readings than this of one measure say nothing new. */
+/** More readings of one measure than this add nothing new. */
 export const MOST_READINGS = 4;
 
 /**
- * Share of a reading's usual variance that lies in where the point is felt for. It is the same each time, so that no
- * repetition takes it away (estimate; that it is not small shows between the survey's own posts, `TAPE_SD`).
+ * Share of a reading's usual variance that comes from where the measurer feels the point. It is the same each time: repeating
+ * does not remove it (estimate; the survey's own posts show that it is not small, `TAPE_SD`).
  */
 const POINT_SHARE = 0.5;
 
-/** How many readings' worth the usual spread of the hand counts against the spread just seen (estimate). */
+/** The usual spread of the hand counts as much as this many readings, against the spread just seen (estimate). */
 const USUAL_WORTH = 4;
 
 /** Several readings of one measure taken together, metres. */
@@ -29,8 +29,8 @@ export interface RepeatedReading {
 }
 
 /**
- * What two or more readings (metres) of one measure come to; null of none. The value is the mean of two and the median of
- * more (practice in anthropometry, from memory). The hand's part of the variance is pooled from its usual size and from the
+ * One value from the readings (metres) of one measure; null where there are none. The value is the mean of two and the median
+ * of more (practice in anthropometry, from memory). The hand's part of the variance is pooled from its usual size and from the
  * readings' own spread, and falls with their number; the point's part stays. Two equal readings of a sitting height have a
  * standard deviation of 5.9 mm where one has 7 mm.
  */

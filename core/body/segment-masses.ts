@@ -13,8 +13,8 @@ import { surveyLine } from './survey-estimate.ts';
 import type { SurveyMeasure } from './survey-table.ts';
 
 /**
- * The figure's points between which each segment's centre fraction counts, first to second. A paired segment's points are
- * those of its own side.
+ * The figure's points between which each segment's centre fraction runs, from the first to the second. A paired segment has the
+ * points of its own side.
  */
 export const SEGMENT_ENDPOINTS = {
   headNeck: ['midShoulder', 'headTop'],
@@ -61,9 +61,7 @@ export function massShare(segment: BodySegment, sex: Sex): number {
   return table[segment].massPercent / total;
 }
 
-/**
- * Where a segment's mass lies along it. The table's end points are not this figure's everywhere: there it is moved.
- */
+/** Where a segment's mass lies along it, 0–1. Where the table's endpoints differ from this figure's, the value is converted. */
 function centreFraction(segment: BodySegment, sex: Sex, { stature, lengths }: SegmentInput): number {
   const printed = SEGMENT_TABLE[sex][segment].centrePercent / 100;
   switch (segment) {
@@ -83,9 +81,9 @@ function centreFraction(segment: BodySegment, sex: Sex, { stature, lengths }: Se
 }
 
 /**
- * The women's thigh of the table is 0.2124 of stature long, its hip lying lower than anyone else's; the centre's distance
- * from the knee is kept instead, on our own thigh (estimate): 41.7 % from the hip on a thigh from the survey's
- * trochanterion, 44 % on ours, which reaches up to the joint centre.
+ * The table's women have a thigh of 0.2124 of stature: their hip lies lower than in any other source. So the centre's distance
+ * from the knee is kept on our own thigh (estimate): 41.7 % from the hip on a thigh from the survey's trochanterion, 44 % on
+ * ours, which reaches up to the joint centre.
  */
 function femaleThighCentre(stature: number): number {
   const fromKnee = (1 - SEGMENT_TABLE.female.thigh.centrePercent / 100) * TABLE_THIGH.female * stature;
@@ -94,8 +92,8 @@ function femaleThighCentre(stature: number): number {
 }
 
 /**
- * The low hip of the table's women makes their trunk long as it makes their thigh short. The centre's distance from the
- * shoulder, which both share more nearly, is kept on our own trunk (estimate): 40.2 % from mid-shoulder, 1 cm lower than printed.
+ * The low hip of the table's women also makes their trunk long. Shoulders differ less, so the centre's distance from the
+ * shoulder is kept on our own trunk (estimate): 40.2 % from mid-shoulder, 1 cm lower than printed.
  */
 function femaleTrunkCentre(stature: number): number {
   const fromShoulder = (SEGMENT_TABLE.female.trunk.centrePercent / 100) * TABLE_TRUNK_FEMALE * stature;

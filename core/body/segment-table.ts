@@ -38,12 +38,15 @@ export const SEGMENT_TABLE: Readonly<Record<Sex, Readonly<Record<BodySegment, Se
   },
 };
 
-/** His thighs' length as shares of stature; the women's is shorter than any thigh measured from the trochanter. */
+/**
+ * Length of de Leva's thighs as shares of stature (from his table 4); the women's is shorter than any thigh measured from the
+ * trochanter.
+ */
 export const TABLE_THIGH: Readonly<Record<Sex, number>> = { male: 0.2425, female: 0.2124 };
 
 /**
- * His women's trunk, mid-shoulder to mid-hip, as a share of stature: 497.9 of 1735 mm (from memory). Their hip lies 43 mm lower than
- * the survey's women's, their shoulder 14 mm lower.
+ * Trunk of de Leva's women, mid-shoulder to mid-hip, as a share of stature: 497.9 of 1735 mm (from memory). Their hip lies 43
+ * mm lower than the survey's women's, their shoulder 14 mm lower.
  */
 export const TABLE_TRUNK_FEMALE = 0.287;
 

@@ -1,8 +1,11 @@
 import type { Estimate } from './body.ts';
-import { type StatedSex, tablesOf } from './sex.ts';
+import { type Sex, type StatedSex, tablesOf } from './sex.ts';
 import { type SurveyMeasure, surveyRow } from './survey-table.ts';
 
-/** Statures between which the survey's lines are used as they are, metres. */
+/**
+ * Statures between which the survey's lines are used unchanged, metres: a little beyond its smallest and tallest persons
+ * (estimate).
+ */
 export const SURVEYED_STATURE = { low: 1.3, high: 2.15 } as const;
 
 /** How fast the doubt grows beyond those statures: per unit of relative distance (estimate; no survey reaches there). */
@@ -12,8 +15,8 @@ const WIDENING = 2;
 const MM = 1000;
 
 /**
- * Where a stature (metres) stands to the surveyed ones: the nearest surveyed stature, the scale from it to this one (1 inside),
- * and the factor on the doubt.
+ * A stature (metres) against the surveyed ones: the nearest surveyed stature, the scale from it to this one (1 inside the
+ * range), and the factor on the doubt.
  */
 export function beyondSurvey(stature: number): { nearest: number; scale: number; widening: number } {
   const nearest = Math.min(SURVEYED_STATURE.high, Math.max(SURVEYED_STATURE.low, stature));
@@ -21,7 +24,7 @@ export function beyondSurvey(stature: number): { nearest: number; scale: number;
   return { nearest, scale, widening: 1 + WIDENING * Math.abs(scale - 1) };
 }
 
-/** One measure by one table: the regression's value and the standard deviation of what it leaves, metres. */
+/** One measure by one table: the regression's value and its residual standard deviation, metres. */
 export interface SurveyLine {
   /** Expected value at the stature asked for, metres. */
   readonly value: number;
@@ -35,7 +38,7 @@ export interface SurveyLine {
  * A survey column as predicted from stature by one table, metres. Beyond 1.30–2.15 m the proportions of the nearer end
  * are kept (a straight line would soon give legs of no length), and the spread grows.
  */
-export function surveyLine(measure: SurveyMeasure, stature: number, sex: 'female' | 'male'): SurveyLine {
+export function surveyLine(measure: SurveyMeasure, stature: number, sex: Sex): SurveyLine {
   const { slope, intercept, residualSd } = surveyRow(measure, sex);
   const { nearest, scale, widening } = beyondSurvey(stature);
   const atNearest = slope * nearest + intercept / MM;

@@ -4,7 +4,9 @@ import type { Sex } from './sex.ts';
 import { beyondSurvey } from './survey-estimate.ts';
 import { SURVEY_REGRESSIONS } from './survey-regressions.ts';
 
-/** Body mass index between which the survey's persons lie, kg/m²; beyond it the mass tells no more of the lengths. */
+/**
+ * Body mass index between which the survey's persons lie, kg/m²; beyond it the mass has no further influence on the lengths.
+ */
 export const SURVEYED_MASS_INDEX = { low: 15, high: 43 } as const;
 
 /** Millimetres in a metre: the survey's tables are in millimetres. */
@@ -37,8 +39,8 @@ export interface SurveyModel {
 export type SurveyModels = Readonly<Record<Sex, SurveyModel>>;
 
 /**
- * Regressions made ready for use. Beyond 1.30–2.15 m of stature the proportions of the nearer end are kept, the mass being
- * counted as its share of stature cubed, and the spread grows. Beyond `SURVEYED_MASS_INDEX` the mass counts as at its end.
+ * Regressions made ready for use. Beyond 1.30–2.15 m of stature the proportions of the nearer end are kept, the mass scales
+ * with stature cubed, and the spread grows. Beyond `SURVEYED_MASS_INDEX` the mass is held at the nearer limit.
  */
 export function surveyModels(regressions: RegressionsBySex): SurveyModels {
   return { female: modelOf(regressions, 'female'), male: modelOf(regressions, 'male') };
@@ -83,7 +85,7 @@ function modelOf(regressions: RegressionsBySex, sex: Sex): SurveyModel {
   };
 }
 
-/** The mass that a line counts with, at the nearest surveyed stature, and how it changes with stature and mass. */
+/** The mass that a line uses, kilograms, scaled to the nearest surveyed stature, and how it changes with stature and mass. */
 function countedMass(stature: number, mass: number): { value: number; perMetre: number; perKg: number } {
   const { nearest, scale } = beyondSurvey(stature);
   const scaled = mass / scale ** 3;

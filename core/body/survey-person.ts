@@ -4,7 +4,7 @@ import type { Sex } from './sex.ts';
 import { SURVEY_MODELS, type SurveyModel, type SurveyModels } from './survey-model.ts';
 import { combine, exactly, type Uncertain, uncertain } from './uncertain.ts';
 
-/** A person of whom stature and mass are known: them and what the survey then says of every measure, with shared doubts, metres. */
+/** A person's stature and every measure that the survey expects at it, with shared doubts, metres. */
 export type SurveyPerson = Readonly<Record<PersonMeasure | 'stature', Uncertain>>;
 
 /** What a survey's person is known by. */
@@ -13,20 +13,20 @@ export interface KnownPerson {
   readonly stature: number;
   /** One standard deviation of the stature, metres. */
   readonly statureSd: number;
-  /** Kilograms; null where not known, and then that which goes with the stature is taken, with its spread. */
+  /** Kilograms. Null: not known, the usual mass for the stature is taken, with its spread. */
   readonly mass: number | null;
   /** One standard deviation of the mass, kilograms. */
   readonly massSd: number;
   /** Factor on all departures from the survey's lines: 1 for an adult. */
   readonly spread: number;
-  /** Whole years; null where not known, and then an adult is assumed. */
+  /** Whole years. Null: not known, an adult is assumed. */
   readonly ageYears: number | null;
 }
 
 /**
- * The survey's person by one table: every measure is its line at that stature and mass, moved by the errors of both and by a
- * departure from the line; departures have the survey's spread and correlations. A junior's legs and sitting height are moved
- * to their age, see `juniorShift`.
+ * A person by one of the survey's tables. Every measure is its line at that stature and mass, plus the errors of both and a
+ * departure from the line. Departures have the survey's spread and correlations. A junior's legs and sitting height are shifted
+ * for age, see `juniorShift`.
  */
 export function surveyPerson(
   known: KnownPerson,
@@ -52,7 +52,7 @@ export function surveyPerson(
   return { ...(Object.fromEntries(measures) as Record<PersonMeasure, Uncertain>), stature };
 }
 
-/** The mass with its doubt, kilograms: as told, or as it goes with the stature. */
+/** The mass with its doubt, kilograms: as given, or the usual one for the stature. */
 function massOf({ stature, statureSd, mass, massSd, spread }: KnownPerson, model: SurveyModel): Uncertain {
   if (mass !== null) return uncertain(mass, massSd, 'mass');
   const usual = model.massFor(stature);
@@ -62,7 +62,7 @@ function massOf({ stature, statureSd, mass, massSd, spread }: KnownPerson, model
 /** The doubt of a value alone. */
 const withoutMean = ({ sources }: Uncertain): Uncertain => ({ mean: 0, sources });
 
-/** How far somebody may lie off the line of a measure, shared rightly with all other measures. */
+/** A unit departure from the line of a measure, correlated with the departures of all others. */
 function departure(measure: PersonMeasure, { root }: SurveyModel): Uncertain {
   const i = PERSON_MEASURES.indexOf(measure);
   const sources = PERSON_MEASURES.map((source, k) => [source, root[k]?.[i] ?? 0] as const);

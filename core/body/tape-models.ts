@@ -14,19 +14,15 @@ import { combine, type Uncertain } from './uncertain.ts';
 /** Front of the bent knee's joint line ahead of the knee joint centre, share of the knee's depth (estimate). */
 const JOINT_LINE_FRONT: Correction = { mean: 0.3, sd: 0.06, source: 'joint line' };
 
-/**
- * How truly the bony point felt for at the hip stands for the hip: the survey's own spread of where it was felt, which the figure's
- * lengths leave out, is part of what any tape reads.
- */
+/** Error in feeling for the bony point of the hip. The figure's lengths leave it out; any tape reading contains it. */
 const HIP_POINT: Correction = { mean: 0, sd: TROCHANTERION_FELT_SD, source: 'hip point' };
 
 /**
- * What a perfect tape would read of this person for every tape measure, metres, sharing its doubts with the
- * lengths. Ten are the survey's own columns: knee height sitting, buttock–knee length, acromial height, span, foot length, crotch
- * height, tibial height, popliteal height, sitting height and biacromial breadth, between the survey's own points
- * (NATICK/TR-11/017). Two are this project's own and are built from the lengths: kneeling height is the knee's radius, thigh,
- * trunk, head and neck in a row, an upright person on a hard floor; knee to hip is trochanterion to knee and 0.3 of the
- * knee's depth.
+ * What a perfect tape would read of this person for every tape measure, metres, sharing its doubts with the lengths. Ten are
+ * the survey's own columns: knee height sitting, buttock–knee length, acromial height, span, foot length, crotch height, tibial
+ * height, popliteal height, sitting height and biacromial breadth, between the survey's own points (NATICK/TR-11/017). Two are
+ * this project's own and are built from the lengths. Kneeling height adds knee radius, thigh, trunk, head and neck: an upright
+ * person on a hard floor. Knee to hip adds trochanterion to knee and 0.3 of the knee's depth.
  */
 export function tapeModels(
   person: SurveyPerson,
@@ -48,7 +44,7 @@ export function tapeModels(
   };
 }
 
-/** From the floor up: knee, thigh, trunk and head of somebody who kneels upright. */
+/** From the floor up: knee, thigh, trunk and head of a person who kneels upright. */
 function kneelingHeight(lengths: Readonly<Record<BodyLength, Uncertain>>): Uncertain {
   return combine([
     [1, lengths.kneeRadius],
@@ -58,7 +54,7 @@ function kneelingHeight(lengths: Readonly<Record<BodyLength, Uncertain>>): Uncer
   ]);
 }
 
-/** From the front of the knee to the point of the hip that a hand can feel. */
+/** From the front of the knee to the bony point of the hip. */
 function kneeToHip(person: SurveyPerson, thigh: Uncertain): Uncertain {
   const toTrochanterion = moved(thigh, sizedFor(person.stature.mean, HIP_ABOVE_TROCHANTERION), -1);
   const fromFront = combine([

@@ -5,7 +5,7 @@ import { SIGMAS_TO_1_PERCENT, shareBelow } from './normal.ts';
 import type { StatedSex } from './sex.ts';
 import { MASS_SD, STATURE_SD, TAPE_SD } from './tape-sd.ts';
 
-/** Whom the reading is of: stature in metres, mass in kilograms, age in whole years, null or left out where not known. */
+/** The person measured: stature in metres, mass in kilograms, age in whole years. Null or left out: not known. */
 export interface TapePerson {
   /** Standing height, metres. */
   readonly stature: number;
@@ -18,11 +18,11 @@ export interface TapePerson {
 export interface TapePlace {
   /** What the tape reads on the average of such persons. */
   readonly expected: number;
-  /** Spread of readings: of persons, of the stature and of the tape. */
+  /** Standard deviation of readings: persons, stature and tape together. */
   readonly sd: number;
   /** Share of readings below this one, 0–1. */
   readonly percentile: number;
-  /** The 1st and 99th percentile: a reading outside is more likely a slip than a person. */
+  /** The 1st and 99th percentile, metres: a reading outside is more likely an error than a person. */
   readonly low: number;
   /** As `low`, at the other end. */
   readonly high: number;
@@ -30,9 +30,9 @@ export interface TapePlace {
 }
 
 /**
- * Where a tape reading (metres) stands among persons of that stature and mass by the survey, as a guard against slips of the
- * tape or of the pen. Of 1.80 m men, 0.56 m of knee height sitting is the 23rd percentile, and 0.65 m is no slip of nature's.
- * For a junior the range is wider, as the survey is of adults.
+ * Where a tape reading (metres) stands among persons of that stature and mass by the survey: a guard against wrong readings and
+ * typing errors. For a man of 1.80 m, a knee height sitting of 0.56 m is the 23rd percentile; 0.65 m is surely an error. For a
+ * junior the range is wider, because the survey is of adults.
  */
 export function tapePercentile(measure: TapeMeasure, value: number, person: TapePerson): TapePlace {
   const { stature, mass = null, sex, ageYears = null } = person;

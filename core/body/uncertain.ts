@@ -1,7 +1,7 @@
 /**
- * A quantity that is known up to independent sources of doubt: its mean, and how far one standard deviation of each
- * source moves it, same unit. Two quantities that share a source vary together; so covariances come out right by
- * construction and can never fail to be positive semidefinite.
+ * A quantity that is known up to independent sources of doubt: its mean, and how far one standard deviation of each source
+ * moves it, same unit. Two quantities that share a source vary together. Covariances built this way are always positive
+ * semidefinite.
  */
 export interface Uncertain {
   /** Expected value, in the quantity's unit. */

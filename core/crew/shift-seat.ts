@@ -5,7 +5,7 @@ import type { Seat } from '../document/seat-schema.ts';
 export interface SeatShift {
   /** Negative moves it forward. */
   readonly aft: number;
-  /** Negative moves it to the paddling side. */
+  /** Negative moves it to the off side. */
   readonly out: number;
 }
 

@@ -59,22 +59,22 @@ export const consentGiven = z.strictObject({ by: label, on: isoDate });
 export const athleteSchema = z.strictObject({
   id: z.uuid().optional(),
   name: label,
-  /** Chooses a survey table only; left unspecified, the mean of both tables is used. */
+  /** Chooses a survey table, nothing else. Unspecified: the mean of both tables. */
   sex: z.enum(['female', 'male', 'unspecified']),
   bornOn: isoDate.optional(),
   side: z.enum(['left', 'right']),
   statureM: metres(0.8, 2.6),
   massKg: z.number().min(15).max(250).meta({ unit: 'kg' }),
   measuredOn: isoDate.optional(),
-  /** The bent knee across its knuckles, by callipers: the recess of a pad is drawn for it. */
+  /** Breadth of the bent knee across the bone, by callipers. The pad's recess is drawn for it. */
   kneeBreadthM: metres(0.05, 0.18).optional(),
   tape: z.partialRecord(z.enum(TAPE_MEASURES), tapeReadingSchema).default({}),
   limits: z.array(jointLimit).max(16).default([]),
-  /** Bands of this athlete's own, taken into every new fit; angles in degrees, all else in SI. */
+  /** The athlete's own bands, copied into every new fit. Angles in degrees, all else in SI. */
   bands: z.array(bandOverride).max(64).optional(),
-  /** How this athlete kneels by own habit, learnt from photographs. */
+  /** The athlete's own way of kneeling, learnt from photographs. */
   neutral: neutralSchema.optional(),
-  /** A guardian's consents. They are kept in the roster only, never in a fit. */
+  /** A guardian's consents. They stay with the athlete's record and never enter a fit. */
   consent: z.partialRecord(z.enum(CONSENTS), consentGiven).optional(),
 });
 
@@ -84,5 +84,5 @@ export type Athlete = z.infer<typeof athleteSchema>;
 export type Consent = (typeof CONSENTS)[number];
 /** A length that is taken with a tape. */
 export type TapeMeasure = (typeof TAPE_MEASURES)[number];
-/** A joint's motion that a personal limit may bound. */
+/** A joint motion that may have a personal limit. */
 export type LimitedJoint = (typeof LIMITED_JOINTS)[number];

@@ -4,7 +4,7 @@ import { hullProblems } from './hull-problems.ts';
 import { label, metres } from './measure-schema.ts';
 import { stockSchema } from './stock-schema.ts';
 
-/** Where a hull comes from. What its fields allow one by one must also make a hull together. */
+/** A hull document. Its fields must also make a hull together (`hullProblems`). */
 export const hullSchema = hullKinds.superRefine((hull, context) => {
   for (const { path, key, values } of hullProblems(hull)) {
     context.addIssue({ code: 'custom', path: [...path], message: key, params: { values } });
@@ -15,7 +15,7 @@ export const hullSchema = hullKinds.superRefine((hull, context) => {
 export const floorboardSchema = z.strictObject({
   /** Height of the floorboard's top above the boat frame's origin. */
   heightM: metres(0, 0.6),
-  /** Width, the same all along where no outline is given. */
+  /** Width, constant where no outline is given. */
   widthM: metres(0.05, 1),
   aftEndXM: metres(-15, 15),
   foreEndXM: metres(-15, 15),
@@ -34,7 +34,7 @@ export const floorboardSchema = z.strictObject({
     .optional(),
 });
 
-/** A pair of rails that a fitting is fixed to, each as far from the centreline. */
+/** A pair of rails that a fitting is fixed to, at equal distances from the centreline. */
 export const railsSchema = z.strictObject({
   fitting: z.enum(['kneePad', 'rearRest']),
   /** From one line of holes to the other. */
@@ -43,7 +43,7 @@ export const railsSchema = z.strictObject({
   heightM: metres(0, 0.2),
   /** Diameter of the holes. */
   holeM: metres(0.002, 0.03),
-  /** Where they end; left out, they run as far as the floorboard. */
+  /** Where they end. Left out: at the floorboard's ends. */
   aftEndXM: metres(-15, 15).optional(),
   foreEndXM: metres(-15, 15).optional(),
 });
@@ -61,7 +61,7 @@ export const hardwareSchema = z.strictObject({
   boltM: metres(0.003, 0.012).optional(),
 });
 
-/** A fixing hole of the floorboard: where its middle is (boat frame), and whether it is there, planned, or filled again. */
+/** A fixing hole of the floorboard: its centre (boat frame), and whether it is drilled, planned or plugged. */
 export const boardHoleSchema = z.strictObject({
   xM: metres(-15, 15),
   yM: metres(-1, 1),
@@ -73,7 +73,7 @@ export const boardHoleSchema = z.strictObject({
 export const boatSchema = z.strictObject({
   id: z.uuid().optional(),
   name: label,
-  /** Racing class for dated limits, or none. */
+  /** Racing class, or none: the class rules that are checked. */
   boatClass: z.enum(['C1', 'C2', 'C4', 'none']).default('none'),
   /** Hull with floorboard and fixed gear, without pads, rests and paddles. */
   massKg: z.number().min(1).max(200).meta({ unit: 'kg' }),
@@ -87,7 +87,7 @@ export const boatSchema = z.strictObject({
   skinM: metres(0, 0.05).default(0.004),
   floatCheck: floatCheck.nullable().default(null),
   correction: hullCorrection.nullable().default(null),
-  /** Float checks that later ones have replaced, with what each made of the hull, newest first. */
+  /** Float checks that later ones replaced, each with its correction of the hull, newest first. */
   earlierFloatChecks: z
     .array(z.strictObject({ check: floatCheck, correction: hullCorrection.nullable() }))
     .max(50)
@@ -99,7 +99,7 @@ export const boatSchema = z.strictObject({
     .array(z.strictObject({ stationM: metres(-15, 15) }))
     .min(1)
     .max(4),
-  /** Holes of the floorboard that are known: what a plan for several fits begins with. */
+  /** Known holes of the floorboard: a drilling plan for several fits starts from them. */
   holes: z.array(boardHoleSchema).max(400).optional(),
   /** Pads and rests that are kept with it. */
   stock: stockSchema.optional(),
@@ -107,7 +107,7 @@ export const boatSchema = z.strictObject({
 
 /** A boat as written in a fit. Metres, kilograms; boat frame. */
 export type Boat = z.infer<typeof boatSchema>;
-/** A hole of the floorboard: there, planned, or filled again. */
+/** A hole of the floorboard: drilled, planned or plugged. */
 export type BoardHole = z.infer<typeof boardHoleSchema>;
 /** A pair of rails along the board that a fitting is bolted to. */
 export type Rails = z.infer<typeof railsSchema>;

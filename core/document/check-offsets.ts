@@ -18,15 +18,15 @@ export interface OffsetsProblem extends Message {
 /** Most points a prepared hull may hold (stations × points of the fullest): tens of megabytes of numbers. */
 export const MOST_POINTS = 500_000;
 
-/** Farthest that any coordinate may lie from the origin, metres: beyond it the unit was surely wrong. */
+/** Farthest that any coordinate may lie from the origin, metres. Beyond it the unit is wrong. */
 const FARTHEST = 1000;
 
 /** Fewest stations that a hull can be faired through. */
 const FEWEST_STATIONS = 3;
 
 /**
- * Everything that keeps a table of offsets from being a hull; an empty list means it is one. Metres. Stations may come
- * in any order. A half-section runs from keel to sheer with y ≥ 0; an end station may close to one point.
+ * Everything that keeps a table of offsets from being a hull; an empty list means it is one. Metres. Stations may come in any
+ * order. A half-section runs from keel to sheer with y ≥ 0. An end station may be a single point.
  */
 export function checkOffsets(stations: readonly Station[]): OffsetsProblem[] {
   const whole = (message: Message): OffsetsProblem => ({ station: null, row: null, ...message });
@@ -47,7 +47,7 @@ export function checkOffsets(stations: readonly Station[]): OffsetsProblem[] {
   return problems;
 }
 
-/** What is wrong within one station; shape is judged only when every number is one. */
+/** What is wrong within one station. The shape is judged only when all numbers are valid. */
 function stationProblems({ x, section }: Station, station: number, isEnd: boolean): OffsetsProblem[] {
   const problems: OffsetsProblem[] = [];
   const tell = (row: number | null, key: string) => problems.push({ station, row, key });

@@ -1,5 +1,5 @@
 import { keysOf } from '../units/entries.ts';
-/** The fittings of a seat. Each may be locked. */
+/** What is set in a seat. Each may be locked. */
 export const FITTINGS = ['kneePad', 'rearRest', 'frontFoot', 'paddle'] as const;
 /** What is set: pad, rest, foot or paddle. */
 export type Fitting = (typeof FITTINGS)[number];
@@ -10,7 +10,7 @@ export type Fitting = (typeof FITTINGS)[number];
  */
 export type CoordinateAxis = 'forward' | 'across' | 'height' | 'turn' | 'wedge' | 'paddle';
 
-/** Everything that is fixed about one coordinate of a fitting. Limits are in its own unit: metres or degrees. */
+/** The constant properties of one coordinate of a fitting. Limits are in its own unit: metres or degrees. */
 export interface Coordinate<F extends Fitting = Fitting> {
   /** Whose coordinate it is. */
   readonly fitting: F;
@@ -38,7 +38,7 @@ export interface Coordinate<F extends Fitting = Fitting> {
   readonly longestMove: number;
 }
 
-/** What a row of the table says; the rest follows from its unit. */
+/** What a row of the table gives; the rest follows from its unit. */
 type Given<F extends Fitting> = Pick<
   Coordinate<F>,
   'fitting' | 'field' | 'axis' | 'allowed' | 'reachable' | 'usual'
@@ -62,7 +62,7 @@ function angle<F extends Fitting>(given: Given<F>): Coordinate<F> {
   return { sign: 1, ...given, unit: 'deg', snapStep: 0.5, arrowStep: 1, moveUnit: 3, longestMove: 30 };
 }
 
-/** The one table of coordinates, in the order that a tape takes them. */
+/** The one table of coordinates, in the order in which they are measured. */
 export const COORDINATES = {
   'kneePad.aftM': length({
     fitting: 'kneePad',
@@ -213,7 +213,7 @@ export function isAngle(coordinate: FittingCoordinate): boolean {
   return COORDINATES[coordinate].unit === 'deg';
 }
 
-/** The coordinates of one fitting, in the order that a tape takes them. */
+/** The coordinates of one fitting, in the order in which they are measured. */
 export function coordinatesOfFitting(fitting: Fitting): readonly FittingCoordinate[] {
   return FITTING_COORDINATES.filter((coordinate) => COORDINATES[coordinate].fitting === fitting);
 }

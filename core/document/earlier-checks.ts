@@ -1,6 +1,6 @@
 import type { Boat } from './boat-schema.ts';
 
-/** So many earlier float checks are kept; the oldest go. */
+/** Number of earlier float checks that are kept; older ones are dropped. */
 const MOST_EARLIER = 50;
 
 /**

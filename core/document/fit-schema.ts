@@ -8,8 +8,8 @@ import { waterSchema } from './water-schema.ts';
 export const FIT_FORMAT = 'kneelwright-fit/1';
 
 /**
- * A fit: one boat, and for each of its one to four seats an athlete (or none), a side, fittings and a paddle.
- * It carries its own copy of the boat and the athletes, so that a revision says for ever what it said when it was made.
+ * A fit: one boat, and for each of its one to four seats an athlete (or none), a side, fittings and a paddle. It carries its
+ * own copy of the boat and the athletes, so a saved revision never changes.
  */
 export const fitSchema = z
   .strictObject({
@@ -18,7 +18,7 @@ export const fitSchema = z
     boat: boatSchema,
     seats: z.array(seatSchema).min(1).max(4),
     water: waterSchema.prefault({}),
-    /** Heel the boat is looked at, positive to starboard; 0 unless the coach sets it. */
+    /** Heel at which the boat is evaluated, positive to starboard; 0 unless the coach sets it. */
     heelDeg: degrees(-30, 30).default(0),
     notes: note.default(''),
   })

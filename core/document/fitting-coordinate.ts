@@ -27,8 +27,8 @@ export function withCoordinate(
 }
 
 /**
- * Coordinates of a seat that suggestions and proposals may move: those of its locked fittings are left out, the lower
- * hand's place on the shaft, which is the paddler's own, and the front foot's height, which asks for a board to be built.
+ * Coordinates of a seat that suggestions and proposals may move. Left out are locked fittings, the lower hand's place on the
+ * shaft (the paddler's own choice) and the front foot's height (a board would have to be built).
  */
 export function freeCoordinates(seat: Seat): FittingCoordinate[] {
   return FITTING_COORDINATES.filter(
@@ -47,8 +47,8 @@ export function holePitch(fit: Fit, coordinate: FittingCoordinate): number | nul
 }
 
 /**
- * The ends that suggestions and proposals keep a coordinate between, in its own unit: those of its rule, and for pad and rest
- * the hardware's travel, past which there is nothing to fix them to. A travel of 0 to 17 cm lets a pad go 17 cm aft.
+ * The limits that suggestions and proposals keep a coordinate between, in its own unit: its usual limits, and for pad and rest
+ * the hardware's travel. With a travel of 0 to 17 cm a pad moves at most 17 cm aft.
  */
 export function endsOf(
   { boat }: Pick<Fit, 'boat'>,

@@ -1,6 +1,6 @@
 import { z } from 'zod';
 import { isoDate, metres } from './measure-schema.ts';
-import { USUAL_CLASSES, USUAL_DOUBT } from './usual-classes.ts';
+import { USUAL_CLASSES, USUAL_DOUBT, USUAL_LIMITS } from './usual-classes.ts';
 import { waterSchema } from './water-schema.ts';
 
 /** One half-section, keel to sheer: pairs [half-breadth y, height z], metres, boat frame. */
@@ -35,15 +35,15 @@ export const tapeStation = z.strictObject({
 });
 
 /**
- * How an end rises from keel to sheer: how far the stem's foot lies inside its head, and how far it is rounded out beyond the straight
- * line between, at most a quarter of that.
+ * How an end rises from keel to sheer: how far the stem's foot lies inside its head, and how far it curves out beyond the
+ * straight line between them, at most a quarter of that.
  */
 export const stemShape = z.strictObject({ rakeM: metres(0, 1), curveM: metres(0, 0.25).default(0) });
 
-/** Rake and curve of both ends; an end that is left out stands upright. */
+/** Rake and curve of both ends. An end that is left out is upright. */
 export const stemsSchema = z.strictObject({ bow: stemShape.optional(), stern: stemShape.optional() });
 
-/** A hull measured with a tape at five or more stations; the ends come from the length. */
+/** A hull measured with a tape at five or more stations. The ends follow from the length. */
 export const tapeHull = z.strictObject({
   kind: z.literal('tape'),
   lengthM: metres(1, 15),
@@ -51,7 +51,7 @@ export const tapeHull = z.strictObject({
   stems: stemsSchema.optional(),
 });
 
-/** How truly a usual hull describes one boat of its class, one standard deviation. */
+/** How well a usual hull describes one boat of its class: standard deviations. */
 export const usualDoubt = z.strictObject({
   /** Volume under a given draft, relative. */
   volume: z.number().min(0).max(0.5),
@@ -63,14 +63,14 @@ export const usualDoubt = z.strictObject({
   beam: z.number().min(0).max(0.5),
 });
 
-/** A hull that nobody measured: the usual lines of its class at this length and greatest beam. An estimate. */
+/** A hull that is not measured: the usual lines of its class at this length and greatest beam. An estimate. */
 export const usualHullSource = z.strictObject({
   kind: z.literal('usual'),
   boatClass: z.enum(USUAL_CLASSES),
-  lengthM: metres(3, 12),
+  lengthM: metres(...USUAL_LIMITS.lengthM),
   /** Greatest beam, at the sheer. */
-  beamM: metres(0.25, 1.5),
-  /** Keel to sheer amidships; the class's unless given. */
+  beamM: metres(...USUAL_LIMITS.beamM),
+  /** Keel to sheer amidships. Left out: the class's. */
   depthM: metres(0.1, 0.8).optional(),
   doubt: usualDoubt.default(USUAL_DOUBT),
   stems: stemsSchema.optional(),
@@ -92,18 +92,18 @@ export const floatCheck = z.strictObject({
     atXM: metres(-15, 15),
   }),
   takenOn: isoDate.optional(),
-  /** The water it was read in; left out, fresh at 15 °C. */
+  /** The water it was read in. Left out: fresh at 15 °C. */
   water: waterSchema.optional(),
 });
 
-/** The two-parameter correction that a float check leaves on the hull. */
+/** The two-parameter correction of the hull by a float check (`correctHull`). */
 export const hullCorrection = z.strictObject({
   fullness: z.number().min(-0.5).max(0.5),
   foreAftFullness: z.number().min(-0.5).max(0.5),
   residualM: metres(0, 0.5),
 });
 
-/** The kinds of hull document, each field within its own limits. */
+/** The kinds of hull document, each field within its own limits. `hullSchema` also checks them together. */
 export const hullKinds = z.discriminatedUnion('kind', [offsetsHull, tapeHull, usualHullSource]);
 
 /** A hull as documented, in one of three ways. */
@@ -118,7 +118,7 @@ export type UsualHull = z.infer<typeof usualHullSource>;
 export type StemShape = z.infer<typeof stemShape>;
 /** Both ends. */
 export type Stems = z.infer<typeof stemsSchema>;
-/** How the boat was seen to float under a known load. */
+/** How the boat floated alone and under a known load. */
 export type FloatCheck = z.infer<typeof floatCheck>;
-/** What a float check taught of the hull. */
+/** The correction of a hull by a float check. */
 export type HullCorrection = z.infer<typeof hullCorrection>;

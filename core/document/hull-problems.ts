@@ -2,18 +2,18 @@ import { checkOffsets } from './check-offsets.ts';
 import type { HullSource, OffsetsHull, TapeHull } from './hull-kinds-schema.ts';
 import type { Message } from './message.ts';
 
-/** Something in a hull document that its fields allow one by one but that no hull can be. */
+/** Something in a hull document that each field allows but that makes no hull. */
 export interface HullProblem extends Message {
   /** Where in the hull document. */
   readonly path: readonly (string | number)[];
 }
 
-/** Measured stations that a hull by tape must at least have within its length, sheer above keel. */
+/** Fewest measured stations within the length of a hull by tape. */
 const FEWEST_MEASURED = 2;
 
 /**
- * Everything in a hull document beyond the limits of its single fields that keeps it from being a hull; an empty list
- * means that one can be made of it. Metres, boat frame. Two stations at one place, for one, give one problem.
+ * Everything beyond the limits of single fields that keeps a document from being a hull. Empty: it makes a hull. Metres, boat
+ * frame. Two stations at one place give one problem.
  */
 export function hullProblems(hull: HullSource): HullProblem[] {
   if (hull.kind === 'usual') return [];

@@ -1,6 +1,8 @@
-/** A message of the catalogue by its key, with what fills its places: what core finds, before anybody says it. */
+/**
+ * A message of the catalogue by its key, with the values for its places. Core returns these; the shells turn them into text.
+ */
 export interface Message {
-  /** As in the catalogue: `offsets.sheer`. */
+  /** Its key in the catalogue: `offsets.sheer`. */
   readonly key: string;
   readonly values?: Readonly<Record<string, string | number | boolean | undefined>>;
 }

@@ -2,13 +2,13 @@ import type { z } from 'zod';
 
 /** One object of a document: where it stands and what its fields are called. */
 export interface SchemaPart {
-  /** As `seats[].kneePad`; empty for the document itself. */
+  /** Such as `seats[].kneePad`; empty for the document itself. */
   readonly path: string;
-  /** Names of fields; a fixed value stands behind its name, a choice too. */
+  /** Names of fields, each followed by its fixed value or its choices. */
   readonly fields: readonly string[];
 }
 
-/** What is read of a schema's definition. */
+/** The parts of a schema's definition that are read here. */
 type Def = {
   readonly type: string;
   readonly shape?: Readonly<Record<string, z.core.$ZodType>>;
@@ -20,10 +20,10 @@ type Def = {
   readonly entries?: Readonly<Record<string, unknown>>;
 };
 
-/** A schema's definition, which zod keeps from its types. */
+/** A schema's definition, which zod's types hide. */
 const defOf = (schema: z.core.$ZodType): Def => schema._zod.def as Def;
 
-/** Every object within a schema, the outermost first; the fields are those that the schema itself knows. */
+/** Every object within a schema, the outermost first, with the fields of the schema itself. */
 export function schemaParts(schema: z.core.$ZodType, path = ''): SchemaPart[] {
   const def = defOf(schema);
   if (def.shape) {

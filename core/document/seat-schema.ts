@@ -17,9 +17,9 @@ export const kneePadSchema = z.strictObject({
   recessDepthM: metres(0, 0.06).default(0.02),
   lengthM: metres(0.05, 0.6).default(0.26),
   widthM: metres(0.05, 0.5).default(0.16),
-  /** How far the foam gives under the knee. */
+  /** How far the foam compresses under the knee. */
   foamGiveM: metres(0, 0.08).default(0.008),
-  /** Thickness of the foam that lines the recess; left out, `USUAL_FOAM` of the set-out. */
+  /** Thickness of the foam that lines the recess. Left out: `USUAL_FOAM` of the parts. */
   foamM: metres(0, 0.1).optional(),
   braced: z.boolean().default(true),
 });
@@ -61,7 +61,7 @@ export const paddleSchema = z.strictObject({
   massKg: z.number().min(0.2).max(3).default(0.75),
 });
 
-/** Posture angles that a coach may hold at a measured value (from a photograph, say), degrees. */
+/** Posture angles that a coach may hold at a measured value, such as from a photograph, degrees. */
 export const pinsSchema = z
   .strictObject({
     thighPitchDeg: degrees(-80, 80),
@@ -73,8 +73,8 @@ export const pinsSchema = z
   .partial();
 
 /**
- * Where a held angle was read: the value that was read and its standard deviation, degrees, and the day. It speaks of a pin only
- * while the pin stands at this value: one that was moved by hand since is no reading.
+ * The reading behind a held angle: its value and standard deviation, degrees, and the day. It counts only while the pin has
+ * this value: a pin that was moved by hand since is no reading.
  */
 export const pinReading = z.strictObject({
   atDeg: degrees(-90, 90),
@@ -86,8 +86,8 @@ export const pinReading = z.strictObject({
 export const LOCKABLE = FITTINGS;
 
 /**
- * The stroke: rate, mean drive force, the trunk at catch and exit, and how far over the shoulders the top hand passes in
- * the middle of the drive. Left out, the defaults hold.
+ * The stroke: rate, mean drive force, the trunk at catch and exit, and how far over the shoulders the top hand passes in the
+ * middle of the drive. Left out: the defaults.
  */
 export const strokeSchema = z
   .strictObject({
@@ -103,30 +103,30 @@ export const strokeSchema = z
 
 /** One seat: who kneels in it, on which side, on what fittings, with which paddle. */
 export const seatSchema = z.strictObject({
-  /** An empty seat is legal: the boat floats without that paddler. */
+  /** Null: an empty seat. The boat floats without that paddler. */
   athlete: athleteSchema.nullable(),
   side: z.enum(['left', 'right']),
-  /** The knee knelt on; the paddling side unless said otherwise. */
+  /** The kneeling side. Left out: the paddling side. */
   kneels: z.enum(['left', 'right']).optional(),
   kneePad: kneePadSchema,
   rearRest: rearRestSchema,
   frontFoot: frontFootSchema,
   paddle: paddleSchema,
   pins: pinsSchema.default({}),
-  /** Readings off photographs behind the pins. */
+  /** Readings from photographs behind the pins. */
   pinReadings: z.partialRecord(pinsSchema.keyof(), pinReading).optional(),
   locks: z.array(z.enum(LOCKABLE)).default([]),
   bands: z.array(bandOverride).max(64).default([]),
   stroke: strokeSchema.default({}),
 });
 
-/** The knee's pad, as set. */
+/** A knee pad, as set. */
 export type KneePad = z.infer<typeof kneePadSchema>;
-/** The rest that the rear foot bears on, as set. */
+/** A rear foot rest, as set. */
 export type RearRest = z.infer<typeof rearRestSchema>;
-/** The paddle, and where it is held. */
+/** A paddle, and where it is held. */
 export type Paddle = z.infer<typeof paddleSchema>;
-/** Angles of the stance that were measured and are held. */
+/** Measured angles of the stance that are held. */
 export type Pins = z.infer<typeof pinsSchema>;
 /** One seat of a fit: lengths in metres, angles in degrees, in the seat's own datum. */
 export type Seat = z.infer<typeof seatSchema>;

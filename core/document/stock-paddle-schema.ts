@@ -1,7 +1,7 @@
 import { z } from 'zod';
 import { degrees, label, metres } from './measure-schema.ts';
 
-/** A paddle that the club has, by what is written on it. Lengths in metres, the blade's turn in degrees, mass in kilograms. */
+/** A paddle that the club has. Lengths in metres, the blade's turn in degrees, mass in kilograms. */
 export const stockPaddleSchema = z.strictObject({
   id: z.uuid().optional(),
   name: label,

@@ -19,7 +19,7 @@ export const stockPad = z.strictObject({
   heightM: pad.heightM,
   recessDepthM: pad.recessDepthM.unwrap(),
   foamM,
-  /** How far the foam gives under a knee. */
+  /** How far the foam compresses under a knee. */
   foamGiveM: pad.foamGiveM.unwrap(),
 });
 

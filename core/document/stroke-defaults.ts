@@ -1,8 +1,8 @@
-/** An interval of a figure that is not known more closely, in the unit of its context. */
+/** An interval for a value that is not known more closely, in the unit of its context. */
 export interface Range {
-  /** Ends of the interval, both of them possible. */
+  /** Lower end, itself possible. */
   readonly least: number;
-  /** As `least`, at the other end. */
+  /** Upper end, itself possible. */
   readonly most: number;
 }
 

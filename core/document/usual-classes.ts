@@ -3,7 +3,10 @@ export const USUAL_CLASSES = ['C1', 'C2', 'C4', 'training'] as const;
 /** A class that has usual lines. */
 export type UsualClass = (typeof USUAL_CLASSES)[number];
 
-/** How truly the drawing of a class describes one boat of it, one standard deviation. */
+/** Ends of a usual hull's length and greatest beam, metres. */
+export const USUAL_LIMITS = { lengthM: [3, 12], beamM: [0.25, 1.5] } as const;
+
+/** How well the drawing of a class describes one boat of it: standard deviations. */
 export interface UsualDoubt {
   /** Volume under a given draft, relative. */
   readonly volume: number;

@@ -1,6 +1,6 @@
 import { z } from 'zod';
 
-/** Water the boat floats in; density follows EOS-80 unless it was measured. */
+/** Water the boat floats in. Its density follows EOS-80 (`waterDensity`) unless it was measured. */
 export const waterSchema = z.strictObject({
   kind: z.enum(['fresh', 'brackish', 'salt']).default('fresh'),
   temperatureC: z.number().min(-2).max(40).default(15),

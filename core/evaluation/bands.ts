@@ -8,7 +8,7 @@ const cm = (length: number) => length / 100;
 
 /** One row of the band table. */
 export interface BandRule {
-  /** What it judges. */
+  /** The quantity that it judges. */
   readonly quantity: QuantityId;
   /** Edges in the quantity's SI unit; null is open. */
   readonly min: number | null;
@@ -18,20 +18,20 @@ export interface BandRule {
   readonly stopMin?: number;
   /** As `stopMin`, at the other end. */
   readonly stopMax?: number;
-  /** The kind of thing it rests on: a rule, a study, practice. */
+  /** Kind of its source. */
   readonly source: SourceKind;
-  /** The message `band-source.…` names what the row rests on. */
+  /** The message `band-source.…` names the source. */
   readonly sourceKey: string;
-  /** What is lit on the drawing. */
+  /** The part that is highlighted on the drawing. */
   readonly part: Finding['part'];
-  /** Number of seats of the boats it holds for; left out, all. */
+  /** Numbers of seats of the boats for which it holds. Left out: all. */
   readonly crews?: readonly number[];
   /**
-   * Of a rule of thumb about a place: the outcomes that it serves. Outside the band while they are good it is no more than a
-   * *check*: an unusual place, and it works.
+   * For a rule of thumb about a place: the outcomes that it serves. While they are good, a value outside the band is at most a
+   * *check*: an unusual place that works.
    */
   readonly serves?: readonly QuantityId[];
-  /** True when it speaks of the whole boat only with every seat taken by somebody. */
+  /** True when it is judged only with a paddler in the boat. */
   readonly needsCrew?: boolean;
 }
 
@@ -45,8 +45,8 @@ const ACROSS: readonly QuantityId[] = ['supportMargin', 'offCentre', 'trunkRoll'
 const JOINTS: readonly QuantityId[] = ['frontKnee', 'kneelingKnee', 'hipFlexorStretch', 'supportMargin'];
 
 /**
- * The one table of bands. Rows of common practice are what sprint coaches say of the high kneel; the upper edge of
- * "slightly" and the crew figures are our estimates and say so. Joint bands: ANTHROPOMETRY sources.
+ * The one table of bands. Rows of common practice are what sprint coaches say about the high kneel. Each row's `sourceKey`
+ * names its source, or says that it is an estimate.
  */
 export const BANDS: readonly BandRule[] = [
   {
@@ -257,7 +257,7 @@ function practice(
   return { quantity, min, max, part, source: 'common practice', sourceKey: 'practice', crews };
 }
 
-/** A limit of our own, and the message that says what it rests on. */
+/** A limit of this project's own, and the message that gives its reason. */
 function because(
   quantity: QuantityId,
   part: Finding['part'],

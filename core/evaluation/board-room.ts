@@ -12,7 +12,7 @@ export interface BoardRoom {
   readonly fits: number;
 }
 
-/** A board is followed along the boat in stretches of this, metres: between them its edges are straight. */
+/** Longest stretch of a board between two sampled stations, metres. */
 const STRETCH = 0.1;
 
 /** A width that fits is found to this, metres. */

@@ -7,11 +7,11 @@ import { QUANTITIES, type QuantityId } from './quantities.ts';
 /** Values of the boat by the quantity's id; left out or null where there is none. SI. */
 export type BoatQuantityValues = Partial<Record<QuantityId, number | null>>;
 
-/** How a boat lies with its crew ready, and its trim at the catch, metres bow over stern; null where it does not float then. */
+/** The boat at rest with its crew ready, and its trim at the catch. */
 export interface FloatingBoat {
   /** With everybody at rest. */
   readonly ready: FloatResult;
-  /** Positive bow up. */
+  /** Metres bow over stern, positive bow up; null where it does not float. */
   readonly trimCatch: number | null;
 }
 
@@ -32,7 +32,7 @@ export function boatQuantities(
   );
 }
 
-/** Those of them that what is aboard decides. */
+/** The values that depend on the masses aboard. */
 export function afloatValues(
   { ready, trimCatch }: FloatingBoat,
   balance: Omit<BalanceDemand, 'equilibriumHeel'> | null,

@@ -28,13 +28,13 @@ export interface BoatState {
   readonly ownMass: PointMass;
   /** kg/m³. */
   readonly density: number;
-  /** The heel that the document asks to look at, radians. */
+  /** The heel of the document, radians. */
   readonly heel: number;
   /** How the floorboard fits the hull. */
   readonly boardRoom: BoardRoom;
-  /** Measures the room of parts in it, and remembers. */
+  /** Measures the room of parts in the boat, with a cache. */
   readonly roomOf: RoomOf;
-  /** The quantities of seats solved before, each for its seat's index: a memory, and no part of the state. */
+  /** Cache of the quantities of solved seats, each for its seat's index. */
   readonly listed: WeakMap<SeatState, { readonly index: number; readonly quantities: readonly Quantity[] }>;
 }
 
@@ -125,7 +125,7 @@ export function floatCrew(
   return floatAtRest(state.hull, loadIn(state, seats, options));
 }
 
-/** The same, but what is said of the boat where it lies is only found when it is asked for. */
+/** The same with the boat's properties computed only on request. */
 export function lazyFloatCrew(
   state: BoatState,
   seats: readonly (SeatState | null)[],
@@ -134,7 +134,7 @@ export function lazyFloatCrew(
   return lazyFloatAtRest(state.hull, loadIn(state, seats, options));
 }
 
-/** All that is aboard in a phase of the stroke, and where the search for its attitude begins. */
+/** All masses aboard in a phase of the stroke, and the start of the search. */
 function loadIn(
   state: BoatState,
   seats: readonly (SeatState | null)[],

@@ -2,12 +2,12 @@ import type { Boat } from '../document/boat-schema.ts';
 import { hullLengthOf } from '../hull/hull-length.ts';
 import { CLASS_LIMITS } from './class-limits.ts';
 
-/** One rule of a boat's class held against the boat. */
+/** One rule of a boat's class, compared with the boat. */
 export interface ClassRule {
   readonly rule: 'greatest-length' | 'least-mass';
   /** Metres or kilograms, as the rule is. */
   readonly value: number;
-  /** What the class asks for, in the same unit. */
+  /** The class's limit, in the same unit. */
   readonly limit: number;
   /** How far within the limit, in the same unit; negative is outside. */
   readonly within: number;
@@ -15,13 +15,12 @@ export interface ClassRule {
   readonly kept: boolean;
 }
 
-/** How far a figure may stand beyond its limit and still count as on it, metres or kilograms: a tape's half millimetre, a gram. */
+/** How far beyond its limit a value still counts as on it, metres or kilograms: half a millimetre, a gram. */
 const ON_THE_LIMIT = { 'greatest-length': 5e-4, 'least-mass': 1e-3 } as const;
 
 /**
- * The dated limits of a boat's class, each held against the boat as documented; empty for a boat of no class. The boat's
- * length is that of its hull's stations or its tape length, its mass that of the boat with its fixed gear. A C1 of 5.3 m is
- * 0.1 m over.
+ * The dated limits of a boat's class, each compared with the boat's document; empty for a boat of no class. The length is
+ * `hullLengthOf`, the mass that of the boat with its fixed gear. A C1 of 5.3 m is 0.1 m too long.
  */
 export function classCheck(boat: Boat): ClassRule[] {
   if (boat.boatClass === 'none') return [];

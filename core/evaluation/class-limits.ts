@@ -8,7 +8,7 @@ export interface ClassLimits {
   readonly leastMassKg: number;
 }
 
-/** The day these figures were last known to hold. Where they come from says the message `band-source.class-rule`. */
+/** The day at which these limits were last known to hold. The message `band-source.class-rule` names their source. */
 export const CLASS_LIMITS_DATE = '2025-01-01';
 /** Dated class data. A boat of class `none` has no limits. */
 export const CLASS_LIMITS: Readonly<Record<Exclude<Boat['boatClass'], 'none'>, ClassLimits>> = {

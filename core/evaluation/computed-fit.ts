@@ -9,7 +9,7 @@ import { paddleQuantities } from './paddle-quantities.ts';
 import { seatQuantities } from './seat-quantities.ts';
 import type { SeatState } from './seat-state.ts';
 
-/** What was computed before spreads and findings; the pieces that the spreads vary. */
+/** A fit as computed, before spreads and findings. */
 export interface Computed {
   /** The boat ready to be floated. */
   readonly boat: BoatState;

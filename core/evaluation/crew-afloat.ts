@@ -11,10 +11,9 @@ const withCatch = lazyProperty<'catch', FloatResult>('catch');
 const withExit = lazyProperty<'exit', FloatResult>('exit');
 
 /**
- * Floats a boat with its solved crew: the ready phase at once, of the catch at first no more than how it trims, which is all that
- * a quantity is computed from (`trimCatch`, metres bow over stern; null where it does not float). The rest of the catch, and the
- * exit, are found when they are asked for: no drawing does so while a hand is dragging. `start` (an earlier answer) only saves
- * iterations.
+ * Floats a boat with its solved crew. The ready phase is complete. Of the catch only the trim is computed at once (`trimCatch`,
+ * metres bow over stern; null where it does not float), because one quantity needs it. The rest of the catch, and the exit, are
+ * computed on request: nothing needs them during a drag. `start` (an earlier answer) only saves iterations.
  */
 export function crewAfloat(
   boat: BoatState,

@@ -25,16 +25,16 @@ export interface DisplacedFit {
   readonly floats: Readonly<Record<'ready' | 'catch', FloatSlopes>>;
 }
 
-/** The stances that values are computed from: of the exit only the trunk's pitch is asked, and that is the stroke's own. */
+/** The stances that values are computed from. Of the exit only the trunk's pitch counts, which is the stroke's own. */
 type LoadedStances = Readonly<Record<'ready' | 'catch', Stance>>;
 
-/** What of a seat is displaced; what is left out stays as solved. */
+/** What is displaced in a seat. What is left out stays as solved. */
 export interface Displacement {
   readonly seat?: SeatState['seat'];
   readonly body?: SeatState['body'];
   readonly free?: FreeForce;
   readonly stances?: Partial<LoadedStances>;
-  /** The clearances that the body decides are found again: the knee or the foot is another. */
+  /** The clearances that depend on the body are computed again: knee or foot have changed. */
   readonly clearances?: boolean;
 }
 
@@ -49,7 +49,7 @@ export interface Displaceable {
   readonly edges: readonly PolygonEdge[];
 }
 
-/** What two seats have together: values of one seat that another may move. */
+/** Values between two seats: values of one seat that another may move. */
 const SHARED = ['toNextSeat', 'bladeSpacing'];
 
 /** Every value of the fit that one seat's doubts may move, with the smooth values that folded ones are made of. */

@@ -44,7 +44,7 @@ function bladeMiddle({ topHand, lowerHand }: Stance['points'], paddle: Paddle): 
   return along(topHand, lowerHand, (paddle.lengthM - paddle.bladeLengthM / 2) / Math.max(spacing, 0.01));
 }
 
-/** What the mean force of the drive asks of a seat's contacts; null where the boat does not float. SI, boat frame. */
+/** Loads of the drive's mean force on a seat's contacts; null where the boat does not float. SI, boat frame. */
 export function driveOf(
   {
     seat,

@@ -21,13 +21,13 @@ export interface Evaluator {
   /** The whole report with every spread computed. Deterministic: equal fits give equal reports. */
   evaluate(fit: Fit, sources?: SpreadSources): Report;
   /**
-   * The report while a hand is moving: values are exact, spreads are those of `held` (an earlier report of the same
-   * athlete and boat), since they change far more slowly than the values.
+   * The report during a drag: values are exact, spreads are those of `held` (an earlier report of the same athlete and boat),
+   * because they change far more slowly than the values.
    */
   evaluateHolding(fit: Fit, held: Report): Report;
   /**
-   * Of `evaluateHolding` only the values that probabilities are told by, by the finding's id, at a fraction of its cost: what a
-   * search asks for at every place it tries. Shares of contacts that would have to pull are told below zero.
+   * Only the values of `evaluateHolding` from which probabilities are computed, by the finding's id, at a fraction of its cost:
+   * what a search needs at every place it tries. Shares of contacts that would have to pull are below zero.
    */
   judgedHolding(fit: Fit, held: Report): JudgedValues;
 }
@@ -76,7 +76,7 @@ export function createEvaluator(bodyOf: (athlete: Athlete) => BodyEstimate = bod
   };
 }
 
-/** Computes once for each object, and keeps the answer as long as the object is there. */
+/** Computes once for each object, and keeps the answer as long as the object lives. */
 function kept<K extends object, V>(compute: (of: K) => V): (of: K) => V {
   const known = new WeakMap<K, V>();
   return (of) => {
@@ -88,7 +88,7 @@ function kept<K extends object, V>(compute: (of: K) => V): (of: K) => V {
   };
 }
 
-/** One hand moves one seat: the others of a crew are known from the step before. */
+/** A drag changes one seat: the others of a crew are kept from the step before. */
 function keptSeats(bodyFor: (athlete: Athlete) => BodyEstimate) {
   const solved = new WeakMap<Seat, SeatState>();
   return ({ boat }: Fit, seat: Seat, index: number): SeatState | null => {
@@ -112,7 +112,7 @@ export function evaluateFit(fit: Fit, sources?: SpreadSources): Report {
   return createEvaluator().evaluate(fit, sources);
 }
 
-/** What is known of a fit's doubts: the spreads, and how what is unknown is reported. */
+/** A fit's doubts: the spreads, and the function that reports unknowns. */
 interface Known {
   readonly spreads: Spreads;
   unknowns(judged: readonly Finding[], quantities: readonly Quantity[]): readonly Unknown[];

@@ -2,7 +2,7 @@ import type { FittingCoordinate } from '../document/coordinates.ts';
 import type { Lockable } from '../document/seat-schema.ts';
 import type { Support } from '../support/support.ts';
 
-/** Severities, mildest first. *Unknown* is no finding: body and fittings hardly inform the value, and a look would. */
+/** Severities, mildest first. *Unknown* is no finding: body and fittings hardly inform the value, but a photograph would. */
 export const SEVERITIES = ['good', 'unknown', 'check', 'change', 'stop'] as const;
 /** How grave a finding is, mildest first in `SEVERITIES`. */
 export type Severity = (typeof SEVERITIES)[number];
@@ -24,21 +24,24 @@ export interface Quantity {
   /** Standard deviation, same unit; null where none is known. */
   readonly sd: number | null;
   readonly unit: Unit;
-  /** What its probability is told by, where that is not the value itself: see `Judged`. */
+  /** The value from which its probability is computed, where that is not the value itself: see `Judged`. */
   readonly judged?: Judged;
-  /** Body, fittings and what was measured hardly inform it: it is what everybody's would be taken for. */
+  /** Body, fittings and measurements hardly inform it: it is the same estimate for everybody. */
   readonly uninformed?: true;
-  /** The limb does not reach its fitting: it is drawn straight, and this angle is not one that a body would have. */
+  /** The limb does not reach its fitting: it is drawn straight, and no body would have this angle. */
   readonly unreached?: true;
-  /** More than half of its variance is the boat's own: its lines are known too little. */
+  /** More than half of its variance comes from the doubt of the boat's lines. */
   readonly byHull?: true;
-  /** Of a share of the weight or its load at rest: the least and the greatest, wherever in its patch the contact bears. */
+  /**
+   * For a share of the weight, or its load at rest: the least and the greatest over all places in its patch where the contact
+   * may bear.
+   */
   readonly range?: Support['shareRanges']['knee'];
 }
 
 /**
- * The normal spread that the probability of a kinked value is told by, in the value's unit: of the least of two the mean; of a
- * shortfall the whole distance, negative while it reaches (`smooth`).
+ * The normal distribution from which the probability of a kinked value is computed, in the value's unit. For the least of two:
+ * its mean. For a shortfall: the whole distance, negative while the limb reaches (`smooth`).
  */
 export interface Judged {
   /** Mean of that spread. */
@@ -54,18 +57,18 @@ export interface Band {
   readonly min: number | null;
   /** Greatest value that is good. */
   readonly max: number | null;
-  /** Past these the finding says stop, whatever the doubt; left out where nothing does. */
+  /** Beyond these the finding says stop, whatever the doubt. Left out: no such limit. */
   readonly stopMin?: number | undefined;
   /** As `stopMin`, at the other end. */
   readonly stopMax?: number | undefined;
   readonly source: SourceKind;
-  /** The message `band-source.…` names the publication, or who says so. */
+  /** The message `band-source.…` names the source. */
   readonly sourceKey: string;
   /** Why a coach set a band of their own; empty for the usual band. */
   readonly reason: string;
 }
 
-/** What a change does besides: a judged quantity before and after, SI, and how its severity moves. */
+/** A side effect of a change: a judged quantity before and after, SI, and its severities. */
 export interface SideEffect {
   /** The quantity that moves with it. */
   readonly id: string;
@@ -76,9 +79,9 @@ export interface SideEffect {
   readonly from: number;
   /** Value after it. */
   readonly to: number;
-  /** What was said of it before. */
+  /** Severity before the change. */
   readonly severityFrom: Severity;
-  /** What would be said of it then. */
+  /** Severity after it. */
   readonly severityTo: Severity;
 }
 
@@ -100,11 +103,11 @@ export type Suggestion =
       readonly seat: number;
       readonly choice: 'strapReleases' | 'floorNonSlip' | 'padBraced' | 'kneelsOnSide';
     }
-  /** No move decides it: the boat's own lines are too little known, and a float check would tell. */
+  /** No move decides it: the boat's lines are not known well enough. A float check would help. */
   | { readonly kind: 'measure'; readonly what: 'floatCheck' }
   | { readonly kind: 'none'; readonly locked: readonly Lockable[] };
 
-/** What a usual place would do to an outcome that is good as it is. SI. */
+/** What the usual place would do to an outcome that is already good. SI. */
 export interface Instead {
   /** The nearest edge of the usual band. */
   readonly at: number;
@@ -117,38 +120,38 @@ export interface Instead {
   readonly to: number;
 }
 
-/** One finding. The sentences are made by `sentences.ts` from this record. */
+/** One finding. `text/sentences.ts` makes its sentences. */
 export interface Finding {
   /** Quantity and seat in one: no two findings of a report share it. */
   readonly id: string;
   /** Index of the seat, bow first; null for the whole boat. */
   readonly seat: number | null;
-  /** What was judged. */
+  /** The judged quantity. */
   readonly quantity: string;
   /** In the quantity's SI unit. */
   readonly value: number;
   /** One standard deviation, same unit; null where the doubt is not known. */
   readonly sd: number | null;
   readonly unit: Unit;
-  /** What it was held against. */
+  /** The band that it was judged by. */
   readonly band: Band;
   /** Signed distance to the nearest edge in the quantity's unit; negative inside the band. */
   readonly distance: number;
   /** Probability that the value lies outside the band, 0–1. */
   readonly probability: number;
   readonly severity: Severity;
-  /** What would settle it, where the doubt is more the boat's than the setting's and the value itself lies in its band. */
+  /** The measurement that would settle it, where most of the doubt is the boat's and the value lies in its band. */
   readonly settledBy?: 'floatCheck';
-  /** As in `Quantity`: then the value says nothing. */
+  /** As in `Quantity`: the value has no meaning then. */
   readonly unreached?: true;
-  /** Of the knee's place aft of a mark that is not amidships: how far the knee is aft of the boat's middle, metres. */
+  /** For `padAft` with a datum that is not amidships: how far the knee is aft of the boat's middle, metres. */
   readonly fromMiddleM?: number;
   /** As in `Quantity`. */
   readonly range?: Quantity['range'];
-  /** Of the support margin: the edge it is measured to. */
+  /** For the support margin: the edge to which it is measured. */
   readonly support?: Pick<Support, 'nearestEdge' | 'inLine'>;
-  /** Of an unusual place that works: how an outcome would change if the place were brought to the usual. */
+  /** For an unusual place that works: how an outcome would change at the usual place. */
   readonly instead?: Instead;
-  /** The part of the drawing it speaks of. */
+  /** The part of the drawing that it belongs to. */
   readonly part: Lockable | 'trunk' | 'hull' | 'frontKnee' | 'kneelingKnee' | 'hip' | 'support';
 }

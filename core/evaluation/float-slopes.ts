@@ -23,19 +23,19 @@ const LEVELS = [
 /** Those numbers in their order, the least freeboard last. */
 type Level = Float64Array;
 
-/** A floating boat and how it answers its load: what it would be under a slightly other load, without a search. */
+/** A floating boat and its response to the load: its state under a slightly different load, without a search. */
 export interface FloatSlopes {
-  /** As it lies. */
+  /** The boat under its own load. */
   readonly base: FloatResult;
-  /** What is aboard, as one mass. */
+  /** All masses aboard as one. */
   readonly load: PointMass;
   /** Change of every level for each kilogram or metre. */
   readonly slopes: Readonly<Record<Total, Level>>;
 }
 
 /**
- * How a floating boat answers the mass and the common centre of what is aboard, by differences of the equilibrium: four more
- * searches (five at a heel) serve every doubt of every seat. Both ends of a difference take the waterplane's steady sums: the
+ * Response of a floating boat to the mass and the common centre of all aboard, by differences of the equilibrium: four more
+ * searches (five at a heel) serve every doubt of every seat. Both ends of a difference use the waterplane's steady sums: the
  * fine ones jump by 1e-7 of the area from one attitude to the next, over so short a step a five-hundredth of the slope. No
  * slopes where the boat does not float. SI, boat frame.
  */

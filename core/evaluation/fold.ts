@@ -1,15 +1,17 @@
 import { squareRootOf } from '../body/covariance-root.ts';
 
 /**
- * A quantity that is a kinked or strongly bent function of others that vary smoothly: the least of two, what is over zero, an
- * angle that stands still once a leg is straight. Its own slope at the stance says too little of its spread.
+ * A quantity that is a kinked or strongly bent function of others that vary smoothly: the least of two, the part above zero, an
+ * angle that stays constant once a leg is straight. Its slope at the stance alone does not give its spread.
  */
 export interface Fold {
   /** Keys of the smooth values that it is made of: one to four. */
   readonly of: readonly string[];
   /** The folded value where the smooth ones are these. */
   value(at: readonly number[]): number;
-  /** What a probability is told by: the mean of the folded value, the smooth value itself, or the value as shown. */
+  /**
+   * From which value a probability is computed: the mean of the folded value, the smooth value itself, or the value as shown.
+   */
   readonly judgedBy: 'mean' | 'smooth' | 'value';
 }
 
@@ -62,8 +64,8 @@ function nodesIn(dimensions: number, half: typeof NINE): Node[] {
 const NODES = [nodesIn(1, NINE), nodesIn(2, NINE), nodesIn(3, FIVE), nodesIn(4, FIVE)] as const;
 
 /**
- * Mean and spread of a folded value, its one to four smooth values being jointly normal about `at` with `covariance`. Exact for
- * polynomials, within 4 % at a kink: of the greater of 0 and a standard normal number the spread comes to 0.61, and is 0.58.
+ * Mean and spread of a folded value whose one to four smooth values are jointly normal about `at` with `covariance`. Exact for
+ * polynomials, within 4 % at a kink: for the greater of 0 and a standard normal number it gives 0.61 instead of 0.58.
  */
 export function foldMoments(
   fold: Fold,

@@ -8,8 +8,8 @@ import { toRadians } from '../units/angle.ts';
 import { GRAVITY } from '../units/gravity.ts';
 
 /**
- * Standard deviations that a hull's own data bring to what is computed afloat: metres, radians for the angle, N·m per degree
- * of lean for the moment.
+ * Standard deviations of floating values from the doubt of a hull's data: metres, radians for the angle, N·m per degree of lean
+ * for the moment.
  */
 export interface HullSpread {
   /** Water over the lowest point of the keel line amidships. */
@@ -55,12 +55,12 @@ const READING = 0.0015;
 const NOMINAL = { volumePerPlane: 0.077, longitudinalGm: 17, transverseBm: 0.1, massKg: 97 };
 
 /**
- * How uncertain draft, trim, freeboards and GM are from the hull's data alone: an **estimate** by first-order
- * propagation of the data's own spread (offsets, tape, the doubt of a usual hull), of half of what fairing between the given points added, or of
- * reading error and what the check left over for a hull that was float-checked. `afloat` gives the sensitivities; without
- * it those of a racing single are taken. `hull` saves making the boat's hull again. Metres, radians, one standard
- * deviation. Dense offsets give about 1.4 mm in draft and 1 mm in trim for a racing single, waterlines 5 cm apart 4 mm in
- * draft, a tape 4 and 4, a usual hull 8 and 9.
+ * How uncertain draft, trim, freeboards and GM are from the hull's data alone: an **estimate** by first-order propagation of
+ * the data's own spread (offsets, tape, the doubt of a usual hull), of half of what fairing between the given points added, or
+ * of reading error and what the check left over for a hull that was float-checked. `afloat` gives the sensitivities; without it
+ * those of a racing single are used. `hull` avoids building the boat's hull again. Metres, radians, one standard deviation.
+ * Dense offsets give about 1.4 mm in draft and 1 mm in trim for a racing single, waterlines 5 cm apart 4 mm in draft, a tape 4
+ * and 4, a usual hull 8 and 9.
  */
 export function hullSpread(
   boat: Boat,
@@ -97,8 +97,8 @@ export function hullSpread(
 }
 
 /**
- * How truly a boat's hull is known, by the kind of its data and what fairing between its points adds to the doubt of the volume; a
- * float check tells the volume itself, to what its readings are good for. One standard deviation.
+ * Standard deviations of a boat's hull by the kind of its data and by what fairing between its points adds. A float check
+ * measures the volume itself, as well as its readings allow.
  */
 export function hullDataSpread(boat: Boat, hull: Hull): FormSpread {
   const data = dataSpread(boat, hull, null);
@@ -107,7 +107,7 @@ export function hullDataSpread(boat: Boat, hull: Hull): FormSpread {
   return { ...data, volume: Math.min(data.volume, read / NOMINAL.volumePerPlane) };
 }
 
-/** What a kind of data is known to, with what fairing between its points adds to the doubt of the volume. */
+/** Standard deviations of a kind of data, with what fairing between its points adds to the doubt of the volume. */
 function dataSpread(boat: Boat, hull: Hull, afloat: FloatResult | null): FormSpread {
   if (boat.hull.kind === 'tape') return TAPE;
   if (boat.hull.kind === 'usual') return { ...boat.hull.doubt, height: boat.hull.doubt.heightM };
@@ -128,7 +128,7 @@ function fairedShare({ levelVolumes, chordVolumes }: Hull, afloat: FloatResult |
   return levelVolumes[at]! > 0 ? Math.abs(1 - chordVolumes[at]! / levelVolumes[at]!) : 0;
 }
 
-/** How draft, trim and GM answer to the hull's data, metres, and the mass afloat, kilograms. */
+/** Sensitivities of draft, trim and GM to the hull's data, metres, and the mass afloat, kilograms. */
 function sensitivities(afloat: FloatResult | null) {
   if (afloat?.kind !== 'afloat') return NOMINAL;
   return {

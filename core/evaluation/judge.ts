@@ -13,9 +13,9 @@ import { findQuantity, quantityDefinition } from './quantities.ts';
 import { keyOf } from './value-table.ts';
 
 /**
- * All findings of a fit from its quantities, the most severe first, then in the order of the band table. `supports` tells for each
- * seat (null where it is empty) which edge its support margin is measured to. What is `uninformed` is no finding and comes with
- * the severity *unknown*: a report keeps it apart.
+ * All findings of a fit from its quantities, the most severe first, then in the order of the band table. `supports` has each
+ * seat's support (null where it is empty). An `uninformed` value is no finding and gets the severity *unknown*: a report lists
+ * it separately.
  */
 export function judge(
   fit: Fit,
@@ -40,10 +40,10 @@ export function judge(
     });
   }
   const findings = judged.map(({ finding }) => finding);
-  const told = tellsTrim(findings);
+  const restSaysIt = trimAtRestNeedsCheck(findings);
   return mostSevereFirst(
     judged.map(({ finding, rule }) => {
-      const one = told ? oneTrim(finding) : finding;
+      const one = restSaysIt ? oneTrim(finding) : finding;
       return withMiddle(withSupport(servingOutcomes(one, rule, findings), supports), quantities);
     }),
   );
@@ -67,7 +67,7 @@ function fromCentre(rule: BandRule, { boat }: Fit, index: number): BandRule {
   return { ...rule, min: moved(rule.min), max: moved(rule.max) };
 }
 
-/** A place outside its usual band while every outcome that the band serves is well is no more than a *check*. */
+/** A place outside its usual band is at most a *check* while every outcome that the band serves is good. */
 function servingOutcomes(finding: Finding, { serves, source }: BandRule, all: readonly Finding[]): Finding {
   if (finding.severity !== 'change' || !serves || source === "coach's own") return finding;
   const bad = all.some(
@@ -80,22 +80,22 @@ function servingOutcomes(finding: Finding, { serves, source }: BandRule, all: re
 }
 
 /**
- * One doubt is reported once: where the boat's own lines put both trims in doubt, they do so together, and a float check settles both.
- * The trim at rest says so; the trim at the catch, which no move would decide either, is then no finding of its own.
+ * One doubt is reported once. Where the doubt of the boat's lines puts both trims in doubt, a float check settles both. The
+ * trim at rest says so; the trim at the catch is then no finding of its own.
  */
 function oneTrim(finding: Finding): Finding {
   return finding.quantity === 'trimCatch' && finding.settledBy ? { ...finding, severity: 'good' } : finding;
 }
 
-/** Whether the trim at rest says so. */
-function tellsTrim(findings: readonly Finding[]): boolean {
+/** Whether the trim at rest already asks for a float check. */
+function trimAtRestNeedsCheck(findings: readonly Finding[]): boolean {
   return findings.some(({ quantity, settledBy }) => quantity === 'trimRest' && settledBy);
 }
 
-/** A mark within this of the boat's middle is amidships, metres. */
+/** A datum within this of the boat's middle counts as amidships, metres. */
 const AMIDSHIPS_M = 0.005;
 
-/** The rule on the knee's place counts from the boat's middle: where the mark lies elsewhere, both distances are reported. */
+/** The rule on the knee's place counts from the boat's middle. Where the datum lies elsewhere, both distances are reported. */
 function withMiddle(finding: Finding, quantities: readonly Quantity[]): Finding {
   if (finding.quantity !== 'padAft') return finding;
   const fromMiddle = findQuantity(quantities, 'padFromMid', finding.seat)?.value ?? finding.value;
@@ -104,7 +104,7 @@ function withMiddle(finding: Finding, quantities: readonly Quantity[]): Finding 
     : { ...finding, fromMiddleM: fromMiddle };
 }
 
-/** Tells a finding of the support margin to which edge it was measured. */
+/** Adds to a finding of the support margin the edge to which it was measured. */
 function withSupport(finding: Finding, supports: readonly (Support | null)[]): Finding {
   const support = finding.quantity === 'supportMargin' && finding.seat !== null && supports[finding.seat];
   if (!support) return finding;
@@ -122,7 +122,7 @@ interface Judgement {
   readonly rule: BandRule;
 }
 
-/** Judges one value by one row. A value that nothing informs is not told as doubtful: it is an unknown. */
+/** Judges one value by one row. A doubtful value that nothing informs is an unknown, not a *check*. */
 function collect(into: Judgement[], rule: ReasonedRule, quantity: Quantity | undefined): void {
   if (!quantity) return;
   const { unit, seat, uninformed, byHull, unreached, range } = quantity;
@@ -130,7 +130,7 @@ function collect(into: Judgement[], rule: ReasonedRule, quantity: Quantity | und
   const judged = judgedOf(quantity);
   const severity = severityOf(judged, rule);
   const distance = distanceToBand(judged.value, rule);
-  // A personal limit keeps somebody from harm: its doubt is reported, however little is known.
+  // A personal limit protects from harm: its doubt is always reported.
   const quiet = uninformed && rule.sourceKey !== PERSONAL_LIMIT;
   const hidden = quiet && (severity === 'check' || severity === 'change');
   const finding: Mutable<Finding> = {
@@ -154,7 +154,7 @@ function collect(into: Judgement[], rule: ReasonedRule, quantity: Quantity | und
 
 const bands = new WeakMap<ReasonedRule, Band>();
 
-/** What a finding says of its rule: for a rule of the table the same object in each step of a drag. */
+/** The band of a rule: the same object in each step of a drag. */
 function bandOf(rule: ReasonedRule): Band {
   const known = bands.get(rule);
   if (known) return known;
@@ -177,7 +177,7 @@ function rulesFor(fit: Fit): readonly BandRule[] {
 
 const rulesOf = new WeakMap<Fit['boat'], readonly BandRule[]>();
 
-/** Nothing is usual of it but what the athlete's own limit says: open on both sides, it is no finding. */
+/** It has no usual band, only an athlete's own limit: open on both sides it gives no finding. */
 const STROKE_LEAN: BandRule = {
   quantity: 'strokeLean',
   min: null,
@@ -187,7 +187,7 @@ const STROKE_LEAN: BandRule = {
   part: 'trunk',
 };
 
-/** What the boat's class asks of length and mass; nothing for a boat of no class. */
+/** The class's limits of length and mass; empty for a boat of no class. */
 function classRules(fit: Fit): BandRule[] {
   if (fit.boat.boatClass === 'none') return [];
   const limits = CLASS_LIMITS[fit.boat.boatClass];
@@ -205,14 +205,14 @@ function classRules(fit: Fit): BandRule[] {
 /** Rows of the table as they are, made once. */
 const plain = new WeakMap<BandRule, ReasonedRule>();
 
-/** A rule as it stands in the table, for which nobody gave a reason: the same object each time. */
+/** A rule of the table without a coach's reason: the same object each time. */
 function plainRule(rule: BandRule): ReasonedRule {
   const known = plain.get(rule) ?? { ...rule, reason: '' };
   plain.set(rule, known);
   return known;
 }
 
-/** A boat's band can be set in any seat's list; the first one that names it holds. */
+/** A boat's band may be set in any seat's list; the first one holds. */
 function boatRule(fit: Fit, rule: BandRule): ReasonedRule {
   const override = fit.seats.flatMap((seat) => seat.bands).find((b) => b.quantity === rule.quantity);
   return override ? ownBand(rule, override) : plainRule(rule);

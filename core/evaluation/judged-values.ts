@@ -20,20 +20,20 @@ import { fittingValues, loadValues, postureValues, smoothReaches } from './seat-
 import { type SeatInput, seatFrame } from './seat-state.ts';
 import { keyOf } from './value-table.ts';
 
-/** The values that probabilities are told by, by the finding's id. SI. */
+/** The values from which probabilities are computed, by the finding's id. SI. */
 export type JudgedValues = ReadonlyMap<string, number>;
 
-/** A seat as far as findings ask for it. */
+/** The part of a seat that findings need. */
 interface JudgedSeat extends SeatInput {
   /** The two stances that findings read. */
   readonly stances: Readonly<Record<'ready' | 'catch', Stance>>;
   /** The seat's own values by id, SI. */
   readonly values: Readonly<Partial<Record<string, number>>>;
-  /** What the seat weighs on the boat with, in either stance. */
+  /** The seat's masses in either stance. */
   readonly loads: Readonly<Record<'ready' | 'catch', readonly PointMass[]>>;
 }
 
-/** What is known for a search: the boat, the bodies, and the doubts that are held. */
+/** What a search already has: the boat, the bodies, and spreads of an earlier report. */
 export interface JudgedBy {
   readonly boat: BoatState;
   /** Null for an empty seat. */
@@ -44,8 +44,8 @@ export interface JudgedBy {
 }
 
 /**
- * Finds the judged values of fits one after another, for searches: what no finding asks for (the exit, the drive, the paddle's
- * length by the stance, the waterplane) is not computed, and seats that stay the same objects are known.
+ * Finds the judged values of fits one after another, for searches. What no finding needs (the exit, the drive, the paddle's
+ * length by the stance, the waterplane) is not computed, and seats that stay the same objects are kept.
  */
 export function judgedValuesFinder(): (fit: Fit, by: JudgedBy) => JudgedValues {
   const known = new WeakMap<
@@ -102,8 +102,8 @@ function judgedSeat(input: SeatInput, index: number, boat: BoatState): JudgedSea
 }
 
 /**
- * Shares of contacts that would have to pull, below zero as they come out: held at nothing they would not answer a move, and a
- * search would not know which way out is.
+ * Shares of contacts that would have to pull, below zero. Held at zero they would not respond to a move, and a search would
+ * have no direction.
  */
 function pullingShares(contacts: Support['contacts'], { centreOfMass }: Stance) {
   const { knee, rearFoot, frontFoot } = sharesOf(supportTriangle(contacts), centreOfMass);
@@ -114,7 +114,7 @@ function pullingShares(contacts: Support['contacts'], { centreOfMass }: Stance) 
   };
 }
 
-/** What findings ask of the boat; what does not float has no trim and no freeboard. */
+/** The boat's values that findings need; a boat that does not float has no trim and no freeboard. */
 function boatValues({ boat, held }: JudgedBy, seats: readonly (JudgedSeat | null)[]) {
   const { hull, density, heel } = boat;
   const afloat = (phase: 'ready' | 'catch') => {

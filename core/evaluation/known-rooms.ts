@@ -7,8 +7,8 @@ import { type PartRoom, roomIn } from './part-clearances.ts';
 export type RoomOf = (part: Part, fitting: object) => PartRoom;
 
 /**
- * Measures the room of parts in one boat and keeps it for as long as the fitting is the same object and its part stands the same:
- * a hand moves one fitting, and the room of the others need not be found again.
+ * Measures the room of parts in one boat and keeps it while the fitting is the same object and its part has not moved: a drag
+ * moves one fitting, and the room of the others stays.
  */
 export function knownRooms(place: { boat: Boat; hull: Hull }): RoomOf {
   const measure = roomIn(place);

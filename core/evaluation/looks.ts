@@ -2,7 +2,7 @@ import type { StanceUnknown } from '../posture/stance.ts';
 
 /** Where a photograph of the athlete in the boat is taken from. */
 export const LOOKS = ['beside', 'behind', 'above'] as const;
-/** A photograph that can be taken of a paddler, by the side it is taken from. */
+/** A photograph of a paddler, by the side from which it is taken. */
 export type Look = (typeof LOOKS)[number];
 
 /** The angles of the posture that each look shows straight on. */
@@ -12,10 +12,10 @@ export const LOOK_ANGLES: Readonly<Record<Look, readonly StanceUnknown[]>> = {
   above: ['pelvisYaw'],
 };
 
-/** Standard deviation that each quantity would have once a look was taken, by the quantity's key (`id@seat`), in its unit. */
+/** Standard deviation of each quantity after a look, by the quantity's key (`id@seat`), in its unit. */
 export type SpreadsAfter = ReadonlyMap<string, number>;
 
-/** The looks at one seat that have not been taken, each with what it would make of the spreads. */
+/** The looks at one seat that are not taken yet, each with the spreads after it. */
 export interface SeatLooks {
   /** Index of the seat. */
   readonly seat: number;

@@ -2,7 +2,7 @@ import type { Boat } from '../document/boat-schema.ts';
 import { keysOf } from '../units/entries.ts';
 import { type HullSpread, hullSpread } from './hull-spread.ts';
 
-/** One figure that became surer: its standard deviation before and after, metres (radians for the trim's angle). */
+/** One value whose doubt became smaller: its standard deviation before and after, metres (radians for the trim's angle). */
 export interface Narrowed {
   /** Which figure it is. */
   readonly figure: keyof HullSpread;
@@ -12,13 +12,13 @@ export interface Narrowed {
   readonly after: number;
 }
 
-/** A figure counts as surer when its spread falls by more than this share. */
+/** Least fall of a spread, as a share, that counts. */
 const LEAST_GAIN = 0.02;
 
 /**
- * What better data on a hull narrowed: a usual hull refined by tape, by offsets or by a float check. The figures whose
- * spread falls, greatest gain first; an empty list when nothing does. Each boat's spreads are those of a racing single
- * afloat (see `hullSpread`), so that only the data differ. A usual single taped says its draft to 4 mm in place of 8.
+ * What better data on a hull narrowed: a usual hull refined by tape, by offsets or by a float check. The values whose spread
+ * falls, greatest gain first; empty when none does. Both spreads use the sensitivities of a racing single (see `hullSpread`),
+ * so that only the data differ. For a usual single that is measured by tape, the draft's goes from 8 to 4 mm.
  */
 export function narrowedBy(before: Boat, after: Boat): Narrowed[] {
   const [old, now] = [hullSpread(before), hullSpread(after)];

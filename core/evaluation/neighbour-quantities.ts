@@ -4,12 +4,12 @@ import { planClearance } from '../parts/plan-clearance.ts';
 import type { Quantity } from './finding.ts';
 import type { SeatState } from './seat-state.ts';
 
-/** What is asked of two seats to tell what holds between them. */
+/** The parts of a seat from which values between two seats are computed. */
 type Neighbour = Pick<SeatState, 'seat' | 'frame' | 'body'> & {
   readonly stances: Pick<SeatState['stances'], 'catch'>;
 };
 
-/** A value that two seats have together; the seat nearer to the bow bears it. */
+/** A value between two seats; it belongs to the seat nearer to the bow. */
 interface Between {
   readonly id: 'toNextSeat' | 'bladeSpacing';
   /** Index of the seat nearer to the bow. */

@@ -7,7 +7,7 @@ import type { Quantity } from './finding.ts';
 import { QUANTITIES, type QuantityId } from './quantities.ts';
 import type { SeatState } from './seat-state.ts';
 
-/** An occupied seat as far as its paddle asks for it. */
+/** The parts of an occupied seat that its paddle needs. */
 type Paddler = Pick<SeatState, 'seat' | 'body'> & {
   readonly stances: Pick<SeatState['stances'], 'ready' | 'catch'>;
 };

@@ -7,7 +7,7 @@ import { planClearance } from '../parts/plan-clearance.ts';
 import type { SeatParts } from '../parts/seat-parts.ts';
 import type { QuantityId } from './quantities.ts';
 
-/** Room of a part that nothing is held against: it is as good as endless, metres. */
+/** Room of a part without holes, metres: more than any real one. */
 const NO_HOLES = 1;
 
 /** The room that one part has, metres; negative where there is none, by how much is missing. */
@@ -62,7 +62,7 @@ export function partClearances(
   };
 }
 
-/** Those of them that the length of the foot decides too. */
+/** The clearances that also depend on the length of the foot. */
 export function footClearances(
   { kneePad, frontFoot }: Pick<SeatParts, 'kneePad' | 'frontFoot'>,
   roomOf: (part: Part) => PartRoom,

@@ -7,7 +7,7 @@ import type { Part } from '../parts/part.ts';
 import { type SeatParts, seatParts } from '../parts/seat-parts.ts';
 import { seatFrame } from './seat-state.ts';
 
-/** Foot of nobody in particular, metres, for an empty seat: between the means of men and women of ANSUR II. */
+/** Length of foot for an empty seat, metres: between the means of men and women of ANSUR II. */
 const ANY_FOOT = 0.26;
 
 /**

@@ -9,8 +9,8 @@ import type { QuantityId } from './quantities.ts';
 export const PERSONAL_LIMIT = 'personal-limit';
 
 /**
- * What a limited joint keeps of room beside its limit, radians: where the usual band leaves less, its other edge steps aside. Who must
- * not bend the knee past 50° never has it at the usual 125° and less; a narrower band would call every setting wrong (estimate).
+ * Least width of a band beside a personal limit, radians (estimate): where the usual band leaves less, its other edge moves. A
+ * knee that must not bend past 50° is never within the usual 60° to 125°; a narrower band would call every setting wrong.
  */
 const LEAST_ROOM = toRadians(20);
 
@@ -46,8 +46,8 @@ const LIMIT_OF: Readonly<Record<LimitedJoint, Bound>> = {
 };
 
 /**
- * Narrows a rule by the athlete's own limits; past a personal limit the finding says stop. A limit beyond the band's other edge moves
- * that edge out of its way: a band is never empty, and never narrower than 20° for a limit's sake.
+ * Narrows a rule by the athlete's own limits; past a personal limit the finding says stop. A limit beyond the band's other edge
+ * moves that edge: a band is never empty, and a limit never makes it narrower than 20°.
  */
 export function withPersonalLimits<Rule extends BandRule & { readonly reason: string }>(
   rule: Rule,

@@ -42,7 +42,7 @@ export function distanceToBand(value: number, band: EdgePair): number {
   return Math.max(below, above);
 }
 
-/** What is judged of a quantity: its centre and spread, in its unit. */
+/** The judged centre and spread of a quantity, in its unit. */
 export function judgedOf({ value, sd, judged }: Pick<Quantity, 'value' | 'sd' | 'judged'>): {
   readonly value: number;
   readonly sd: number;
@@ -51,8 +51,8 @@ export function judgedOf({ value, sd, judged }: Pick<Quantity, 'value' | 'sd' | 
 }
 
 /**
- * What is shown of a quantity: its value and spread; of a reach that is cut at 0 the whole distance, negative by what is to spare. "0 mm
- * ± 0 mm" of a limb that reaches by 5 ± 2 cm would hide both.
+ * The shown value and spread of a quantity. For a reach that is cut at 0 it is the whole distance, negative by the spare
+ * length: "0 mm ± 0 mm" for a limb that reaches by 5 ± 2 cm would hide both.
  */
 export function shownOf({ value, sd, judged }: Pick<Quantity, 'value' | 'sd' | 'judged'>): {
   readonly value: number;

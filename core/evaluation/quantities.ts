@@ -1,6 +1,6 @@
 import type { Quantity, Unit } from './finding.ts';
 
-/** What a value rests on: what was set or given, practice, an estimate, or a part of the model. */
+/** Source of a value: set or given, practice, an estimate, or a part of the model. */
 export type QuantitySource =
   | 'as-set'
   | 'as-set-usual'
@@ -19,7 +19,7 @@ export interface QuantityDefinition {
   readonly unit: Unit;
   /** Whose value it is. */
   readonly scope: 'seat' | 'boat';
-  /** What the value rests on: the message `source.…` says it. How it is found says `quantity.….how`. */
+  /** Source of the value, in words by the message `source.…`. The message `quantity.….how` says how it is computed. */
   readonly source: QuantitySource;
   /** Smallest change worth showing, in the unit. */
   readonly step: number;
@@ -98,7 +98,7 @@ export const QUANTITIES = {
   catchReach: seat('m', 1e-3, 'stance'),
   handOverGunwale: seat('m', 1e-3, 'stance'),
   handOverWater: seat('m', 1e-3, 'stance'),
-  bladeAngle: seat('rad', 0.008726646259971648, 'as-set'),
+  bladeAngle: seat('rad', degree / 2, 'as-set'),
   padInsideHull: fine(seat('m', 1e-3, 'hydrostatics')),
   padBevel: fine(seat('m', 1e-3, 'hydrostatics')),
   kneeInsideHull: seat('m', 1e-3, 'hydrostatics'),
@@ -124,7 +124,7 @@ export const QUANTITIES = {
   bladeSpacing: seat('m', 0.01, 'stance'),
   trimRest: fine(boat('m', 1e-3, 'hydrostatics')),
   trimCatch: fine(boat('m', 1e-3, 'hydrostatics')),
-  trimAngle: boat('rad', 0.00017453292519943296, 'hydrostatics'),
+  trimAngle: boat('rad', degree / 100, 'hydrostatics'),
   draft: boat('m', 1e-3, 'hydrostatics'),
   freeboardBow: boat('m', 1e-3, 'hydrostatics'),
   freeboardStern: boat('m', 1e-3, 'hydrostatics'),

@@ -18,24 +18,24 @@ import type { SeatState } from './seat-state.ts';
 import { withUnpinnedCatch } from './unpinned-catch.ts';
 import { keyOf } from './value-table.ts';
 
-/** What is known of a value's doubt, in its own unit. */
+/** A value's doubt, in its own unit. */
 export interface Spread {
   /** One standard deviation. */
   readonly sd: number;
-  /** How far from the value the mean of a folded one lies, by which its probability is reported. */
+  /** For a folded value: how far its mean lies from the value. Its probability is computed from the mean. */
   readonly shift?: number;
-  /** Of the smooth value that a folded one is cut from, by which its probability is reported. */
+  /** For a value cut from a smooth one: the smooth one's standard deviation, for its probability. */
   readonly judgedSd?: number;
   /** Body, fittings and looks hardly inform it. */
   readonly uninformed?: true;
-  /** More than half of its variance is the hull's own. */
+  /** More than half of its variance comes from the hull's data. */
   readonly byHull?: true;
 }
 
 /** Spreads by quantity and seat (`keyOf`). */
 export type Spreads = ReadonlyMap<string, Spread>;
 
-/** What a fit's doubts come to: the spread of every quantity, and what looking at each seat would make of it. */
+/** A fit's doubts: the spread of every quantity, and the spreads after each look that is not taken yet. */
 export interface Doubt {
   /** By quantity and seat. */
   readonly spreads: Spreads;
@@ -43,7 +43,7 @@ export interface Doubt {
   readonly looks: readonly SeatLooks[];
 }
 
-/** A value whose spread is over this share of what was known of it before body, fittings and looks is uninformed. */
+/** A value is uninformed when its spread exceeds this share of the spread before body, fittings and looks. */
 const UNINFORMED_SHARE = 0.9;
 
 /**
@@ -77,7 +77,7 @@ export function doubtOf(solved: Computed, sources: SpreadSources = {}): Doubt {
   return { spreads, looks: parts.map((part) => looksAt(part)) };
 }
 
-/** One seat's share in all doubts. A row has one number for each independent source, in spreads of it. */
+/** One seat's part of all doubts. A row has one number for each independent source. */
 interface SeatPart {
   /** Index of the seat, bow first. */
   readonly index: number;
@@ -89,7 +89,7 @@ interface SeatPart {
   readonly usual: ReadonlyMap<string, number>;
 }
 
-/** Variances that the hull's own data bring. */
+/** Variances from the doubt of the hull's data. */
 function hullVariances({ boat, afloat }: Computed): ReadonlyMap<string, number> {
   const spread = Object.entries<number>({ ...hullSpread(boat.boat, afloat.ready, boat.hull) });
   return new Map(spread.map(([id, sd]) => [keyOf(id, null), sd ** 2]));
@@ -119,7 +119,7 @@ function uninformedOf({ index, raw, rows, usual }: SeatPart): string[] {
   });
 }
 
-/** What each look that has not been taken of a seat would leave of the spread of its values and the boat's. */
+/** Spreads of a seat's and the boat's values after each look that is not taken yet. */
 function looksAt({ index, seat, rows }: SeatPart): SeatLooks {
   const looks: Partial<Record<Look, SpreadsAfter>> = {};
   for (const look of LOOKS) {

@@ -23,10 +23,10 @@ import {
   displaceable,
   displacedValues,
 } from './displaced-values.ts';
-import { BODY_MASS_SD_KG, DRIVE_FORCE_SD, STROKE_PITCH_SD_DEG } from './doubt-sources.ts';
+import { DRIVE_FORCE_SD, STROKE_PITCH_SD_DEG } from './doubt-sources.ts';
 import { driveForceOf, type SeatState } from './seat-state.ts';
 
-/** How far one standard deviation of each source of a seat's doubt moves a value, in the value's unit. */
+/** Change of one value, in its unit, for one standard deviation of each source of a seat's doubt. */
 export type Row = Float64Array;
 
 /** Steps of the differences: of an unknown, radians; of a body length, metres; of all else, shares of its own doubt. */
@@ -40,21 +40,21 @@ const FREE = {
   catch: STANCE_UNKNOWNS.map((name) => name !== 'trunkPitch'),
 };
 
-/** One phase of a seat: its problem, its unknowns as solved, their terms' distances there, and how they answer. */
+/** One phase of a seat: its problem, its solution, and how the solution responds. */
 interface PhaseAnswer {
   /** What was solved. */
   readonly problem: StanceProblem;
   /** The unknowns as solved. */
   readonly q: Float64Array;
-  /** How far each term lies from what it takes as usual, in spreads. */
+  /** Distance of each term from its target, in tolerances. */
   readonly distances: Float64Array;
-  /** How the unknowns follow when a term's usual value moves. */
+  /** How the unknowns respond when a term's target moves. */
   readonly response: PostureResponse;
 }
 
-/** What every column is made from. */
+/** The inputs of every column. */
 interface Work {
-  /** Values of seat and boat, and how they follow a displaced seat. */
+  /** Values of seat and boat, and their response to a displaced seat. */
   readonly of: Displaceable;
   /** The seat as solved. */
   readonly state: SeatState;
@@ -66,11 +66,11 @@ interface Work {
 type Column = Float64Array;
 
 /**
- * The first-order answer of every value that a seat's doubts move to one standard deviation of each source: body lengths (all
- * together, by their covariance), body mass, drive force, top hand, the trunk's pitch at catch and exit, and what each term of
- * the stance's objective takes as usual. Sources are independent; so variances are sums of squares along a row, and covariances
- * products of two. The stance's answer is linear (`postureResponse`), as is the boat's (`floatSlopes`): nothing is solved again.
- * Posture is one and the same person's in every phase.
+ * First-order response of every value to one standard deviation of each source of a seat's doubt: body lengths (all together,
+ * by their covariance), body mass, drive force, top hand, the trunk's pitch at catch and exit, and the target of each term of
+ * the stance's objective. Sources are independent, so variances are sums of squares along a row and covariances products of
+ * two. The responses of stance (`postureResponse`) and boat (`floatSlopes`) are linear: nothing is solved again. A person's own
+ * targets are the same in every phase.
  */
 export function seatRows(
   fit: DisplacedFit,
@@ -95,7 +95,7 @@ function workOf(fit: DisplacedFit): Work {
   return { of: displaceable(fit), state, ready: answerOf(state, 'ready'), catch: answerOf(state, 'catch') };
 }
 
-/** How far fittings ordinarily differ from one seat to the next, metres and degrees: about a quarter of what coaches call usual. */
+/** How far fittings ordinarily differ between seats, metres (estimate): about a quarter of the usual bands. */
 const USUAL_SPREAD: Partial<Record<FittingCoordinate, number>> = {
   'kneePad.aftM': 0.02,
   'kneePad.outM': 0.015,
@@ -108,8 +108,7 @@ const USUAL_SPREAD: Partial<Record<FittingCoordinate, number>> = {
 };
 
 /**
- * How far the estimate of each value itself would differ, as a variance, from one usual setting to the next: what is known of a
- * value without this boat's fittings is that much wider.
+ * Variance of each value's estimate between usual settings: without this boat's fittings the value is that much less certain.
  */
 function usualVariances(work: Work): ReadonlyMap<string, number> {
   const { seat, body } = work.state;
@@ -142,7 +141,7 @@ function columnOf({ of }: Work, displacement: Displacement, step: number): Colum
   return column;
 }
 
-/** Columns Σ roots[c][i] × given[i]: independent sources in place of ones that vary together. */
+/** Columns Σ roots[c][i] × given[i]: independent sources instead of correlated ones. */
 function mixedColumns(given: readonly Column[], roots: readonly (readonly number[])[]): Column[] {
   return roots.map((root) => {
     const mixed = new Float64Array(given[0]!.length);
@@ -166,7 +165,7 @@ function followed(
   return stanceAt(other, moved, frame);
 }
 
-/** Body lengths that clearances rest on too. */
+/** Body lengths that clearances also depend on. */
 const CLEARING: readonly BodyLength[] = ['kneeRadius', 'footLength'];
 
 /** Change of every value per metre of each body length, the posture following. */
@@ -197,7 +196,10 @@ function longer(body: BodyEstimate, name: BodyLength): BodyEstimate {
   return { ...body, lengths: { ...body.lengths, [name]: { ...estimate, value } } };
 }
 
-/** Body mass, the drive's force with its free parts, and the top hand in it: what the paddle's length by the stance rests on most. */
+/**
+ * Body mass, the drive's force with its free parts, and the top hand's height, which matters most for the paddle's length by
+ * the stance.
+ */
 function plainColumns(work: Work): Column[] {
   const { state } = work;
   const { seat } = state;
@@ -216,9 +218,9 @@ function plainColumns(work: Work): Column[] {
   ];
 }
 
-/** The body heavier by a share of its scales' doubt, every segment alike. */
+/** The body heavier by a share of its mass's doubt, every segment by the same factor. */
 function heavier(body: BodyEstimate): BodyEstimate {
-  const factor = 1 + (STEP.share * BODY_MASS_SD_KG) / body.mass;
+  const factor = 1 + (STEP.share * body.massSd) / body.mass;
   const segments = recordOf(keysOf(body.segments), (name) => {
     const segment = body.segments[name];
     return { ...segment, massKg: segment.massKg * factor };

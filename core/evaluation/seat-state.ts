@@ -25,7 +25,7 @@ export interface SeatState extends SeatInput {
   readonly stances: Readonly<Record<Phase, Stance>>;
   /** At ready. */
   readonly support: Support;
-  /** Lift and part across of the blade's force, as shares of it; nothing unless said. */
+  /** Lift and part across of the blade's force, as shares of it. Left out: none. */
   readonly free?: FreeForce;
 }
 
@@ -51,8 +51,8 @@ export function seatFrame(
 const withExit = lazyProperty<'exit', Stance>('exit');
 
 /**
- * Solves one occupied seat; the exit, which no drawing shows while a hand is dragging, when it is asked for. Always gives finite numbers; what cannot be reached stands in the stances' shortfalls. `strays` is one
- * person's own way of kneeling; without it, the usual one.
+ * Solves one occupied seat. The exit is solved on request: nothing needs it during a drag. Always finite; the stances'
+ * `shortfalls` have what cannot be reached. `strays` is one person's own way of kneeling; without it, the usual one.
  */
 export function solveSeat(input: SeatInput, strays?: Strays): SeatState {
   const { body, seat, frame } = input;

@@ -26,7 +26,7 @@ const SNAP_SHARE = 0.25;
 /** A suggestion to move a fitting. */
 type Move = Extract<Suggestion, { kind: 'move' }>;
 
-/** What a search for one finding's cure needs. */
+/** Input of the search for one finding. */
 interface Search {
   readonly evaluator: Evaluator;
   readonly fit: Fit;
@@ -39,11 +39,11 @@ interface Search {
 /** Judged values of one fit with one coordinate moved, by seat, coordinate and move. */
 export type KnownValues = Map<string, JudgedValues>;
 
-/** A coordinate of a seat, and how far the finding's value answers it. */
+/** A coordinate of a seat, and how the finding's value responds to it. */
 interface Direction extends Along {
-  /** Change of the excess for each unit of the coordinate, and the move that the slope foretells, in units of cost. */
+  /** Change of the excess for each unit of the coordinate. */
   readonly slope: number;
-  /** What a linear step would gain. */
+  /** Length of the move by the slope alone, in units of cost. */
   readonly foretold: number;
 }
 
@@ -56,7 +56,7 @@ interface Along {
 
 /**
  * The smallest single move of a fitting that brings a finding's value inside its band by its own uncertainty, found
- * by solving along every free coordinate; moves are compared by `COORDINATES.scale`. A move that brings no new
+ * by solving along every free coordinate; moves are compared in units of `moveUnit`. A move that brings no new
  * *change* or *stop* is preferred to a smaller one that does. `kind: 'none'` when no single move clears it. Coordinates are
  * tried in the order in which they promise to be short, none farther than the best clean move so far.
  */
@@ -80,7 +80,7 @@ export function suggestChange(given: Search): Suggestion {
   return best ?? { kind: 'none', locked: seats.flatMap((seat) => fit.seats[seat]!.locks) };
 }
 
-/** A move that spoils nothing comes first, then the smaller one. */
+/** A clean move comes first, then the smaller one. */
 function isBetter(a: Move, b: Move): boolean {
   return (Number(b.clean) - Number(a.clean) || moveCost(a) - moveCost(b)) < 0;
 }
@@ -100,7 +100,7 @@ function moveCost(move: Move): number {
   return Math.abs(move.to - move.from) / COORDINATES[move.coordinate].moveUnit;
 }
 
-/** How the finding answers a coordinate; null where its longest move brings next to nothing. */
+/** How the finding responds to a coordinate; null where its longest move hardly changes it. */
 function directionAlong(search: Search, along: Along): Direction | null {
   const { snapStep, longestMove, moveUnit } = COORDINATES[along.coordinate];
   const start = excessAt(search, along, 0);
@@ -151,7 +151,7 @@ function excessAt(search: Search, { seat, coordinate }: Along, by: number): numb
     : pastEdge(finding, distanceToBand(value, finding.band));
 }
 
-/** A distance to a band's edge, and the doubt that it should be inside by. */
+/** A distance to a band's edge, plus the doubt by which a value should be inside. */
 function pastEdge({ band: { min, max }, sd }: Pick<Finding, 'band' | 'sd'>, distance: number): number {
   const doubt = DECIDED_SIGMAS * (sd ?? 0);
   const room = min !== null && max !== null ? NARROW_BAND_SHARE * (max - min) : doubt;

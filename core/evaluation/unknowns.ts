@@ -4,8 +4,8 @@ import type { Look, SeatLooks, SpreadsAfter } from './looks.ts';
 import { judgedOf, severityOf } from './probability.ts';
 
 /**
- * A judged value that body and fittings hardly inform, so that nothing is found of it: what everybody's is taken for, its doubt, and
- * which look would tell. SI.
+ * A judged value that body and fittings hardly inform, so that it is no finding: the general estimate, its doubt, and the look
+ * that would narrow it. SI.
  */
 export interface Unknown {
   /** As in `Finding`. */
@@ -13,13 +13,13 @@ export interface Unknown {
   readonly quantity: string;
   /** Index of the seat, bow first. */
   readonly seat: number;
-  /** What everybody's is taken for. */
+  /** The estimate for everybody. */
   readonly value: number;
   /** One standard deviation between persons. */
   readonly sd: number;
   readonly unit: Unit;
   readonly band: Band;
-  /** Probability that it lies outside its band, as far as is known. */
+  /** Probability that it lies outside its band. */
   readonly probability: number;
   /** The photograph that would narrow it most; null where none would. */
   readonly look: Look | null;
@@ -33,8 +33,8 @@ export interface Unknown {
 const WORTH_LOOKING = 0.1;
 
 /**
- * What is unknown among the findings of `judge` (severity *unknown*), what would settle most first. `seats` tells what each look
- * would make of the spreads; a value counts as decided where it would be *good*, *change* or *stop* after the look.
+ * What is unknown among the findings of `judge` (severity *unknown*), what would settle most first. `seats` has the spreads
+ * after each look; a value counts as decided where it would be *good*, *change* or *stop* after the look.
  */
 export function unknownsOf(
   judged: readonly Finding[],

@@ -1,20 +1,15 @@
 import type { Boat } from '../document/boat-schema.ts';
-import { USUAL_DOUBT } from '../document/usual-classes.ts';
+import { USUAL_DOUBT, USUAL_LIMITS } from '../document/usual-classes.ts';
 import { hullLengthOf } from '../hull/hull-length.ts';
 import { hullOfBoat } from '../hull/hull-of-boat.ts';
-
-/** Limits of a usual hull's numbers, metres. */
-const LENGTHS = [3, 12] as const;
-const BEAMS = [0.25, 1.5] as const;
 
 /** A value brought between two ends. */
 const within = (value: number, [least, most]: readonly [number, number]) =>
   Math.min(most, Math.max(least, value));
 
 /**
- * The boat as it would be known if nobody had measured it: the usual lines of its class at its own length and greatest
- * beam, without a float check. What measuring has narrowed is read against it (`narrowedBy`). A boat of no class counts as
- * a training single.
+ * The boat as if it were not measured: the usual lines of its class at its own length and greatest beam, without a float check.
+ * `narrowedBy` compares a measured boat with it. A boat of no class counts as a training single.
  */
 export function unmeasuredBoat(boat: Boat): Boat {
   const bare = { ...boat, floatCheck: null, correction: null };
@@ -26,8 +21,8 @@ export function unmeasuredBoat(boat: Boat): Boat {
     hull: {
       kind: 'usual',
       boatClass: boat.boatClass === 'none' ? 'training' : boat.boatClass,
-      lengthM: within(hullLengthOf(boat.hull), LENGTHS),
-      beamM: within(2 * half, BEAMS),
+      lengthM: within(hullLengthOf(boat.hull), USUAL_LIMITS.lengthM),
+      beamM: within(2 * half, USUAL_LIMITS.beamM),
       doubt: USUAL_DOUBT,
     },
   };

@@ -3,9 +3,9 @@ import { type Computed, computeBoat } from './computed-fit.ts';
 import type { SeatState } from './seat-state.ts';
 
 /**
- * A computed fit with every catch as it would be without pins; the very same where nothing is pinned. A pin is read in the ready
- * stance and holds at the catch too, where the angle would be another: slopes taken at the held catch are those of another
- * stance, and may be steeper. Doubts are computed from here, so that a reading can only narrow what is known of the catch.
+ * A computed fit with every catch solved without pins; the same object where nothing is pinned. A pin is read in the ready
+ * stance but also holds at the catch, where the angle would be different: slopes there belong to another stance and may be
+ * steeper. Doubts are computed from this fit, so that a reading can only narrow them.
  */
 export function withUnpinnedCatch(computed: Computed): Computed {
   const { boat, seats, afloat } = computed;

@@ -4,7 +4,7 @@ import type { Seat } from '../document/seat-schema.ts';
 import type { Finding, Instead, Quantity } from './finding.ts';
 import { findQuantity, type QuantityId } from './quantities.ts';
 
-/** The outcome that each rule of thumb about a place is told by, and the seat with that place set. */
+/** The outcome that each rule of thumb about a place serves, and the seat with that place set. */
 const PLACES: Readonly<Record<string, { readonly outcome: QuantityId; at(seat: Seat, to: number): Seat }>> = {
   /** Pad, rest and front foot together: the paddler kneels as before, farther aft. */
   padAft: {
@@ -21,8 +21,8 @@ const PLACES: Readonly<Record<string, { readonly outcome: QuantityId; at(seat: S
 };
 
 /**
- * What the usual place would do to the outcome that it serves, for a finding of an unusual place that works: the fit is computed once
- * more with the place at the nearest edge of its band. The finding as it is for every other. SI.
+ * Adds to a finding of an unusual place that works what the usual place would do to its outcome: the fit is computed once more
+ * with the place at the nearest edge of its band. Other findings are returned unchanged. SI.
  */
 export function withUsualPlace(
   finding: Finding,

@@ -1,4 +1,4 @@
-/** Values of a seat and its boat as one array: a place for each value, by its id and whose it is. */
+/** Values of a seat and its boat as one array: a place for each value, by its id and its owner. */
 export interface ValueTable {
   /** Keys (`keyOf`) in the order of the array. */
   readonly keys: readonly string[];
@@ -11,7 +11,7 @@ export interface ValueTable {
 /** Places in the array by name. */
 export type Places = ReadonlyMap<string, number>;
 
-/** Keys by id, of the boat and then of each seat: a drag asks for some hundreds each step, and texts made again are costly to look up. */
+/** Keys by id, of the boat and then of each seat: a drag needs hundreds each step, and building texts again is costly. */
 const keys = new Map<string, string[]>();
 
 /** Key of a quantity of a seat, or of the boat (null). */

@@ -1,6 +1,6 @@
 import type { BoatPoint, PaddlerPoint } from './vec3.ts';
 
-/** A side of the boat as the paddler says it, facing forward: left is port. */
+/** A side of the boat, facing forward: left is port. */
 export type Side = 'left' | 'right';
 
 /** Sign of y in the boat frame for a side: left (port) is +1, right (starboard) is −1. */
@@ -13,7 +13,7 @@ export function otherSide(side: Side): Side {
   return side === 'left' ? 'right' : 'left';
 }
 
-/** Where a paddler's frame stands in the boat. */
+/** Position of a paddler's frame in the boat. */
 export interface SeatFrame {
   /** x of the seat's datum in the boat frame, metres. */
   readonly stationX: number;

@@ -2,12 +2,11 @@ import type { Mutable } from '../units/mutable.ts';
 import type { Vec3 } from './vec3.ts';
 
 /*
- * Vectors that are written over. A stance is solved sixty times a second while a hand is dragging, and each solve would leave
- * thousands of short-lived vectors behind if every sum made a new one; the search keeps its vectors and writes into them.
- * Everywhere else `vec3.ts` is plainer and does as well.
+ * Vectors that are overwritten. A stance is solved sixty times a second during a drag, and each solve would leave
+ * thousands of short-lived vectors behind if every sum made a new one. The search keeps its vectors and writes into them. Everywhere else use the plainer `vec3.ts`.
  */
 
-/** A vector that its owner writes over. */
+/** A vector that its owner overwrites. */
 export type MutableVec3 = Mutable<Vec3>;
 
 /** A new vector to write into. */
@@ -47,7 +46,7 @@ export function addTimes(into: MutableVec3, k: number, b: Vec3): MutableVec3 {
   return into;
 }
 
-/** into = a × b; another vector than both. */
+/** into = a × b; `into` must be neither a nor b. */
 export function crossTo(into: MutableVec3, a: Vec3, b: Vec3): MutableVec3 {
   into.x = a.y * b.z - a.z * b.y;
   into.y = a.z * b.x - a.x * b.z;

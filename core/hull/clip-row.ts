@@ -42,8 +42,8 @@ export function clipRow(rows: SectionRows, water: WaterLine, values: Float64Arra
 }
 
 /**
- * Both halves of a row that rises all the way, under a level water line: one crossing, found by halving. The same numbers to
- * the last digit as `clipHalf` gives, at a fraction of the walk.
+ * Both halves of a row that rises all the way, under a level water line: one crossing, found by bisection. The same numbers as
+ * `clipHalf` to the last digit, in a fraction of the steps.
  */
 function clipUpright(rows: SectionRows, { row, height }: WaterLine, values: Float64Array): void {
   const { points, y, z, area, momentZ, shell } = rows;
@@ -93,8 +93,8 @@ function firstNotUnder(
 }
 
 /**
- * Adds the half on one side (1 port, −1 starboard) to a row's values. Long for this house: one walk along the shell that
- * all the hydrostatics spend their time in, its sums kept in local numbers.
+ * Adds the half on one side (1 port, −1 starboard) to a row's values. It is long because hydrostatics spend most of their time
+ * in this one loop along the shell: its sums stay in local numbers.
  */
 function clipHalf(rows: SectionRows, water: WaterLine, values: Float64Array, side: 1 | -1): void {
   const { points, y, z, area, momentY, momentZ, shell } = rows;

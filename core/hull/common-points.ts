@@ -1,8 +1,6 @@
 import type { SectionPoint, Station } from './hull.ts';
 
-/**
- * Every half-section started on the centreline if any of them begins beside it: a flat bottom is shell. Metres.
- */
+/** If any half-section begins beside the centreline, all get a first point on it: a flat bottom is shell. Metres. */
 export function openedSections(stations: readonly Station[]): SectionPoint[][] {
   const open = stations.some(({ section }) => section[0]![0] > 0);
   return stations.map(({ section }) => (open ? [[0, section[0]![1]] as const, ...section] : [...section]));
@@ -18,7 +16,7 @@ export function commonPlaces(sections: readonly (readonly SectionPoint[])[]): nu
   const fullest = sections.find((s) => s.length === points) ?? sections[0]!;
   const shares = girthShares(fullest);
   return sections.map((section) =>
-    section.length === points ? section.map((_, k) => k) : spread(section, shares),
+    section.length === points ? section.map((_, k) => k) : withExtraPlaces(section, shares),
   );
 }
 
@@ -34,8 +32,8 @@ function girthShares(section: readonly SectionPoint[]): number[] {
   return along.map((a, i) => (girth > 0 ? a / girth : i / Math.max(1, section.length - 1)));
 }
 
-/** Places of a section with extra points laid evenly on its edges, each of its own taking the index found for it. */
-function spread(section: readonly SectionPoint[], shares: readonly number[]): number[] {
+/** Places of a section with extra points spaced evenly on its edges. Each of its own points takes the index found for it. */
+function withExtraPlaces(section: readonly SectionPoint[], shares: readonly number[]): number[] {
   const indices = indicesOf(section, shares);
   const out = [0];
   for (let i = 1; i < section.length; i++) {

@@ -3,10 +3,10 @@ import type { Hull, Station } from './hull.ts';
 import { loftHull } from './loft-hull.ts';
 
 /**
- * The hull with a float check's correction: every half-breadth becomes
- * y · (1 + (fullness + foreAftFullness · ξ) · (1 − ζ)), where ξ runs from −1 at the stern to 1 at the bow and ζ from 0
- * at the keel to 1 at the sheer. Sheer, keel, length and depth, which a tape reads well, stay; the bottom, which it
- * reads badly, grows fuller (above 0) or finer. Dimensionless parameters; a new hull.
+ * The hull with a float check's correction: every half-breadth becomes y · (1 + (fullness + foreAftFullness · ξ) · (1 − ζ)),
+ * where ξ runs from −1 at the stern to 1 at the bow and ζ from 0 at the keel to 1 at the sheer. Sheer, keel, length and depth
+ * stay: a tape reads them well. The bottom, which it reads badly, becomes fuller (above 0) or finer. Parameters without
+ * dimension; returns a new hull. The form is this project's own.
  */
 export function correctHull(
   hull: Hull,

@@ -5,8 +5,8 @@ import { loftedInto } from './section-at.ts';
 export type LineRows = Pick<SectionRows, 'count' | 'points' | 'x' | 'y' | 'z'>;
 
 /**
- * Lofted rows at every station and so many to each interval between two: lines that are cut from them run fair to the eye, where
- * rows at the stations alone make corners. Metres, boat frame. 5 stations and 8 to an interval make 33 rows.
+ * Lofted rows at every station and `perInterval` rows to each interval: lines cut from them look fair, where rows at the
+ * stations alone would make corners. Metres, boat frame. 5 stations with 8 to an interval make 33 rows.
  */
 export function fineRows(hull: Hull, perInterval: number): LineRows {
   const { points } = hull.loft;

@@ -1,4 +1,7 @@
-/** Gauss–Legendre's rule of five points on 0 to 1 (exact to the ninth power): places and weights. */
+/**
+ * Gauss–Legendre rule of five points, exact to the ninth power: places and weights (Abramowitz & Stegun 1964, table 25.4,
+ * mapped from −1…1 to 0…1).
+ */
 const FIVE = [
   [0.046910077030668, 0.118463442528095],
   [0.230765344947158, 0.239314335249683],
@@ -7,7 +10,7 @@ const FIVE = [
   [0.953089922969332, 0.118463442528095],
 ] as const;
 
-/** Panels that the rule is applied to, one after another: corners of the sections pass by. */
+/** Panels to which the rule is applied, one after another: a corner of a section disturbs only its own panel. */
 const PANELS = 2;
 
 const panels = Array.from({ length: PANELS }, (_, panel) => panel);

@@ -26,9 +26,9 @@ export interface FamilyLines {
   readonly flare: number;
 }
 
-/** Stations along the boat, and points of a half-section, close together at the keel where it turns fastest. */
+/** Stations along the boat. */
 const STATIONS = 41;
-/** Points of each half-section, keel and sheer included. */
+/** Points of each half-section, keel and sheer included; closer together at the keel, where it turns fastest. */
 const POINTS = 25;
 /** Power of the spacing; 1 would space the heights evenly. */
 const CROWDING = 2.6;

@@ -12,13 +12,13 @@ export const TAPE_SECTION_POINTS = 33;
 /** Stations along the boat, as a count for the whole length; more changes the volume by a few millionths (error falls as 1/n⁴). */
 export const TAPE_STATIONS = 41;
 
-/** A station nearer to an end than this, metres, is the end. */
+/** A station nearer to an end than this, metres, counts as the end. */
 const AT_END = 1e-3;
 
 /** Least height of the sheer over the keel where the ends are carried on, metres. */
 const LEAST_STEM = 0.02;
 
-/** A station as the tape was laid. */
+/** A measured station. */
 type Measured = TapeHull['stations'][number];
 
 /**
@@ -36,14 +36,14 @@ export function hullFromTape(tape: TapeHull, name = 'tape'): Hull | NoHull {
   const measured = tape.stations
     .filter(({ xM, sheerM, keelM }) => Math.abs(xM) <= half + AT_END && sheerM > keelM)
     .sort((a, b) => a.xM - b.xM);
-  const stations = withStems(measured, half).map(
+  const stations = withClosedEnds(measured, half).map(
     ({ x, station }): Station => ({ x, section: fairSection(station) }),
   );
   const coarse = hullFromOffsets({ name, stations, between: 'chords' });
   return coarse.kind === 'hull' ? withMoreStations(coarse) : coarse;
 }
 
-/** The same at its place along the boat, ends included. */
+/** A measured station, or a computed end, at its place along the boat. */
 interface Placed {
   /** Forward of amidships, metres. */
   readonly x: number;
@@ -51,12 +51,12 @@ interface Placed {
 }
 
 /** The measured stations with a closed stem at each end that was not measured itself. */
-function withStems(measured: readonly Measured[], half: number): Placed[] {
+function withClosedEnds(measured: readonly Measured[], half: number): Placed[] {
   const placed = measured.map((station): Placed => ({ x: station.xM, station }));
   if (placed.length < 2) return placed;
   const [aft, fore] = [placed[0]!, placed[placed.length - 1]!];
-  const stern = stem(-half, aft.station, measured[1]!);
-  const bow = stem(half, fore.station, measured[measured.length - 2]!);
+  const stern = closedEnd(-half, aft.station, measured[1]!);
+  const bow = closedEnd(half, fore.station, measured[measured.length - 2]!);
   return [
     ...(aft.x > -half + AT_END ? [{ x: -half, station: stern }] : []),
     ...placed,
@@ -64,8 +64,8 @@ function withStems(measured: readonly Measured[], half: number): Placed[] {
   ];
 }
 
-/** A section without breadth at x; keel and sheer on the straight line through the two stations next to it. */
-function stem(x: number, near: Measured, next: Measured): Measured {
+/** A section without breadth at x, its keel and sheer on the straight lines through the two nearest stations. */
+function closedEnd(x: number, near: Measured, next: Measured): Measured {
   const share = (x - near.xM) / (near.xM - next.xM);
   const sheerM = Math.max(near.sheerM + share * (near.sheerM - next.sheerM), near.keelM + LEAST_STEM);
   const keelM = Math.min(near.keelM + share * (near.keelM - next.keelM), sheerM - LEAST_STEM);
@@ -84,7 +84,7 @@ function fairSection({ keelM, sheerM, sheerBeamM, beams }: Measured): SectionPoi
   return sampledRoots(roots).map((root): SectionPoint => [curve(root), keelM + root * root * depth]);
 }
 
-/** Even steps from 0 to 1, each measured place taking over the free step nearest to it: the section holds it exactly. */
+/** Even steps from 0 to 1. Each measured place replaces the free step nearest to it, so the section contains it exactly. */
 function sampledRoots(measured: readonly number[]): number[] {
   const last = TAPE_SECTION_POINTS - 1;
   const roots = Array.from({ length: TAPE_SECTION_POINTS }, (_, k) => k / last);

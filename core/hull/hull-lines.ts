@@ -22,7 +22,7 @@ export interface HullLines {
 const PER_INTERVAL = 8;
 /** The same for buttocks, which rise steeply where they run out over the sheer. */
 const PER_INTERVAL_STEEP = 24;
-/** Points of a section that are no farther out than this than the one before say nothing of its way outward, metres. */
+/** A point must lie farther out than the one before by this, metres, to count as rising outward. */
 const LEAST_RISE = 1e-6;
 /** Waterlines and buttocks drawn unless others are asked for. */
 const WATERLINES = 6;

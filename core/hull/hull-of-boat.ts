@@ -15,7 +15,7 @@ import type { NoHull } from './no-hull.ts';
 import { withStems } from './stem-ends.ts';
 import { usualLines } from './usual-lines.ts';
 
-/** What a boat's document says of its hull. */
+/** The part of a boat's document that describes its hull. */
 type HullDocument = Pick<Boat, 'hull' | 'name' | 'correction'>;
 
 /** Hulls as their documents describe them, before any correction, with the name that each was made for. */
@@ -24,12 +24,12 @@ const uncorrected = new WeakMap<HullSource, { readonly name: string; readonly hu
 const corrected = new WeakMap<HullCorrection, { readonly of: Hull; readonly hull: Hull }>();
 
 /**
- * The hull of a boat document, by offsets, by tape or a usual one, with its float check's correction if it has one. Metres, boat
- * frame (the document's own: nothing is shifted). For documents that the schema has let through: of those a hull can be made, and
- * one without is a fault of the program. For what is still being written see `hullOrNot`.
+ * The hull of a boat document, by offsets, by tape or a usual one, with its float check's correction if it has one. Metres,
+ * boat frame (the document's own: nothing is shifted). For documents that passed the schema; a document that is still being
+ * edited needs `hullOrNot`. @throws Error when the document makes no hull: an error of the program.
  *
- * The same document gives the same hull. It is made once (1.5 to 4 ms) and kept as long as the document's `hull` is there: documents are
- * never changed in place, and a copy with another floorboard has the same `hull` in it.
+ * The same document gives the same hull. It is made once (1.5 to 4 ms) and kept as long as the document's `hull` is there:
+ * documents are never changed in place, and a copy with another floorboard has the same `hull` in it.
  */
 export function hullOfBoat(boat: HullDocument): Hull {
   const hull = hullOrNot(boat);
@@ -37,7 +37,7 @@ export function hullOfBoat(boat: HullDocument): Hull {
   throw new Error(`a boat with a hull that the schema refuses: ${hull.reason.key}`);
 }
 
-/** The same of a document that need not be whole: a `NoHull` says what keeps it from being a hull. */
+/** The same for a document that may be incomplete. A `NoHull` says why it makes no hull. */
 export function hullOrNot({ hull: source, name, correction }: HullDocument): Hull | NoHull {
   const hull = uncorrectedHull(source, name);
   if (hull.kind === 'no-hull' || !correction) return hull;

@@ -11,9 +11,9 @@ export interface Station {
 
 /** A table of offsets. The hull is symmetric about the centreline; a flat deck closes it at the sheer. */
 export interface Offsets {
-  /** As the boat is called, for what is said of it. */
+  /** Name of the boat. */
   readonly name: string;
-  /** At least two, in any order. */
+  /** At least three, in any order. */
   readonly stations: readonly Station[];
   /** How a section runs between two given points: fair curves unless said otherwise. */
   readonly between?: 'curves' | 'chords';
@@ -69,8 +69,8 @@ export interface SectionRows {
 }
 
 /**
- * Working space of one hull: a solve under a moving hand makes some hundred passes a second over it, and none should leave
- * garbage behind. Every computation fills it again; nothing in it outlives a call.
+ * Working memory of one hull. A drag makes some hundred passes a second over the hull, and none should allocate. Every
+ * computation fills it anew; nothing in it outlives a call.
  */
 export interface HullScratch {
   /** Clipped values of each row, `VALUES_PER_ROW` a row. */
@@ -86,7 +86,7 @@ export interface HullScratch {
 
 /** A hull ready for computing. Immutable but for its scratch; two hulls never share any. Metres, boat frame. */
 export interface Hull {
-  /** Tells it from a `NoHull`. */
+  /** Distinguishes it from a `NoHull`. */
   readonly kind: 'hull';
   readonly name: string;
   /** x of the aftmost and foremost stations, and the distance between them. */

@@ -14,12 +14,13 @@ const BOTTOM_PROBE = 1e-9;
  * Integrates what lies under a water plane and returns `hull.scratch.sums` (places: `SUM`), good until the next call.
  *
  * Every section is clipped exactly. Along x each interval between stations is integrated by Simpson's rule over its two
- * stations and the lofted section between them; where the hull leaves the water inside an interval, over the part in
- * the water. A flat end (a box, a transom) counts as shell. An interval depends on nothing outside it, so every sum is continuous in the plane: Newton needs that.
+ * stations and the lofted section between them; where the hull leaves the water inside an interval, over the part in the water.
+ * A flat end (a box, a transom) counts as shell. An interval depends on nothing outside it, so every sum is continuous in the
+ * plane: Newton needs that.
  *
- * With `ends: 'fine'` the intervals in which the hull leaves the water or its sheer goes under are integrated by Gauss's
- * rule instead: true to 1e-4 for the waterplane's moments too, for figures to be told; but then nothing is
- * continuous to the last digit.
+ * With `ends: 'fine'` the intervals in which the hull leaves the water or its sheer goes under are integrated by Gauss's rule
+ * instead: the waterplane's moments too are then right to 1e-4, for values that are shown. But these sums are not continuous to
+ * the last digit.
  */
 export function immersedSums(
   hull: Hull,
@@ -56,7 +57,7 @@ function clearance(hull: Hull, plane: WaterPlane, row: number): number {
   return values[row * VALUES_PER_ROW + ROW.least]! - plane.draft + plane.alongSlope * hull.rows.x[row]!;
 }
 
-/** Whether the waterline does not run through an interval from end to end with the sheer of each side over it or under it. */
+/** Whether the hull leaves the water inside an interval, or the sheer of a side crosses the water there. */
 function isPartial(hull: Hull, plane: WaterPlane, row: number): boolean {
   const c0 = clearance(hull, plane, row);
   const cm = clearance(hull, plane, row + 1);
@@ -66,7 +67,7 @@ function isPartial(hull: Hull, plane: WaterPlane, row: number): boolean {
   return curve < 0 || c0 > 0 || cm > 0 || c1 > 0 || sheerCrosses(hull, plane, row);
 }
 
-/** Heights this near to the water, metres, leave it to a closer look whether the water is crossed between them. */
+/** Heights nearer to the water than this, metres, need a closer look for a crossing between them. */
 const CLOSE = 1e-6;
 
 /** Whether a height over the water stays under −`CLOSE` along the parabola through its three readings in an interval. */
@@ -74,7 +75,7 @@ function staysUnder(c0: number, cm: number, c1: number): boolean {
   return Math.max(c0, cm, c1) + Math.abs(c0 - 2 * cm + c1) / 8 < -CLOSE;
 }
 
-/** Whether an interval is plainly in the water from end to end, and both sides' sheer over it: most that are humped are. */
+/** Whether an interval is clearly in the water from end to end with the sheer of both sides above it: most humped ones are. */
 function isWhollyWet(hull: Hull, plane: WaterPlane, row: number): boolean {
   const [c0, cm, c1] = [
     clearance(hull, plane, row),

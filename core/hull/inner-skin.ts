@@ -8,11 +8,11 @@ import { type LoftedSection, loftedInto } from './section-at.ts';
 export type InnerSkin = (point: Vec3) => number;
 
 /**
- * Measures distances to a hull's inner face. The distance is the least one in the section across the boat at the point, square to
- * the skin, bottom and side alike; at the ends also along the boat. Over the sheer the side is taken as going straight up. It
- * passes the true distance in space by the section's slope along the boat only: by 0.4 % where the side runs 5° to the
- * centreline. Smooth but at creases of the section. In a box 50 cm wide with a skin of 4 mm a point 10 cm off the centreline and well up
- * has 14.6 cm.
+ * Measures distances to a hull's inner face. The distance is the least one in the section across the boat at the point, square
+ * to the skin, bottom and side alike; at the ends also along the boat. Above the sheer the side continues straight up. The
+ * value exceeds the true distance in space because of the section's slope along the boat: by 0.4 % where the side runs at 5° to
+ * the centreline. Smooth except at creases of the section. In a box 50 cm wide with a skin of 4 mm a point 10 cm off the
+ * centreline and well up has 14.6 cm.
  */
 export function innerSkin(hull: Hull, skin: number): InnerSkin {
   const { points } = hull.loft;
@@ -72,9 +72,9 @@ export interface Wire {
 }
 
 /**
- * Least distance of straight edges to the inner face, metres, boat frame, true to 1 mm: no distance changes faster than its
- * place, so that a stretch whose ends are far enough is left, and others are halved. Holds for sides to 20° to the centreline,
- * which only a boat's very ends pass. Where the skin is hollow seen from inside, an edge comes nearest at one of its ends.
+ * Least distance of straight edges to the inner face, metres, boat frame, right to 1 mm. A distance changes no faster than its
+ * place, so a stretch whose ends are far enough away is skipped and others are halved. Valid where the sides run at up to 20°
+ * to the centreline; only a boat's very ends exceed that.
  */
 export function leastInside(distance: InnerSkin, { vertices, edges }: Wire): number {
   const at = vertices.map(distance);

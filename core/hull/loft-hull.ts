@@ -9,8 +9,8 @@ import { SUM, sectionRows } from './section-rows.ts';
 const LEVELS = 17;
 
 /**
- * The hull of stations that are known to be one: checked beforehand, or worked out from another hull. See `hullFromOffsets`,
- * which checks them. Metres, in the frame of the stations; the hull keeps copies.
+ * The hull of stations that are already checked, or computed from another hull. `hullFromOffsets` checks them. Metres, in the
+ * frame of the stations; the hull keeps copies.
  */
 export function loftHull({ name, stations, between = 'curves' }: Offsets): Hull {
   const sorted: Station[] = stations

@@ -16,18 +16,18 @@ export interface TableProblem extends Message {
   readonly column: OffsetsColumn | null;
 }
 
-/** A table read whole, or not at all. */
+/** The whole table, or its problems. */
 export type OffsetsTable =
   | {
       readonly ok: true;
       /** Aftmost first, metres, boat frame. */
       readonly stations: readonly Station[];
-      /** What was taken from the table's own x and z to come to the boat frame, metres. */
+      /** Subtracted from the table's own x and z to reach the boat frame, metres. */
       readonly shift: { readonly x: number; readonly z: number };
     }
   | { readonly ok: false; readonly problems: readonly TableProblem[] };
 
-/** Most rows read: fifty times a fine table; beyond it the file is something else. */
+/** Most rows read: fifty times a fine table. A longer file is something else. */
 const MOST_ROWS = 100_000;
 
 /** Problems listed at most; a table with more has one cause that repeats. */
@@ -45,7 +45,7 @@ const STEPS_PER_METRE = 1e7;
 /**
  * Reads a table of offsets from the cells of a text table.
  *
- * Columns, in any order, other columns ignored; the header says each one's unit, `[m]`, `[cm]` or `[mm]`:
+ * Columns in any order, other columns ignored; the header gives the unit of each: `[m]`, `[cm]`, `[mm]`, `[in]` or `[ft]`.
  *
  * | header | means |
  * |---|---|
@@ -83,7 +83,7 @@ export function offsetsFromTable(rows: readonly (readonly string[])[]): OffsetsT
 /** A problem of the whole table. */
 const WHOLE = { row: null, column: null } as const;
 
-/** One row of the table in metres, with its number for what is said of it. */
+/** One row of the table in metres, with its number for messages. */
 interface TablePoint {
   /** As the table's own rows are numbered, from 1. */
   readonly row: number;
@@ -185,7 +185,7 @@ function stationProblems({ points }: TableStation): TableProblem[] {
   return problems;
 }
 
-/** A boat of impossible size was read in the wrong unit; the row with the farthest point is named. */
+/** A boat of impossible size means a wrong unit. The problem is at the row of the farthest point. */
 function sizeProblems(stations: readonly TableStation[]): TableProblem[] {
   const all = stations.flatMap((s) => s.points);
   const [first] = all;

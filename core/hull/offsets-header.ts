@@ -1,10 +1,11 @@
 import type { Message } from '../document/message.ts';
-import { keysOf } from '../units/entries.ts';
+import { entriesOf, keysOf } from '../units/entries.ts';
+import { LENGTH_UNITS } from '../units/length-text.ts';
 
 /** The columns of a table of offsets. */
 export type OffsetsColumn = 'station' | 'half-breadth' | 'height';
 
-/** One column found in a header: where it stands and what one of its units is in metres. */
+/** One column found in a header: its place and its unit in metres. */
 export interface FoundColumn {
   /** Place of the column, from 0. */
   readonly index: number;
@@ -20,7 +21,7 @@ const NAMES: Readonly<Record<OffsetsColumn, readonly string[]>> = {
 };
 
 /** Metres in each unit that a heading may name. */
-const UNITS_M: Readonly<Record<string, number>> = { m: 1, cm: 0.01, mm: 0.001, in: 0.0254, ft: 0.3048 };
+const UNITS_M: ReadonlyMap<string, number> = new Map(entriesOf(LENGTH_UNITS));
 
 /** The columns in the order in which problems speak of them. */
 export const OFFSETS_COLUMNS = keysOf(NAMES);
@@ -47,7 +48,7 @@ export function readOffsetsHeader(cells: readonly string[]): OffsetsHeader {
       problems.push({ column, key: 'table.no-column', values: { name: column } });
       return { index, unitM: 0 };
     }
-    const unitM = UNITS_M[heads[index]!.slice(name(heads[index]!)!.length + 1)];
+    const unitM = UNITS_M.get(heads[index]!.slice(name(heads[index]!)!.length + 1));
     if (unitM === undefined) {
       const said = cells[index]!.trim().slice(0, 40);
       problems.push({ column, key: 'table.no-unit', values: { name: said } });

@@ -15,14 +15,14 @@ const MOST_STEPS = 30;
 /** And to a height of this share of it, metres. */
 const CROSSING_HEIGHT = 0.1;
 
-/** Of which the height over the water is asked: the lowest point, or the sheer on one side. */
+/** The line whose height over the water is wanted: the lowest points, or the sheer on one side. */
 type Of = 'lowest' | 'port' | 'starboard';
 
-/** One interval that is being cut; what is mutable in it is written over while it is. */
+/** One interval while it is cut; its mutable fields are overwritten on the way. */
 interface Cut {
   readonly hull: Hull;
   readonly plane: WaterPlane;
-  /** Its first row, and x there; its length, metres. */
+  /** Index of its first row. */
   readonly row: number;
   /** x of the first row, metres. */
   readonly x0: number;
@@ -37,10 +37,10 @@ interface Cut {
 }
 
 /**
- * Integrates an interval between stations that the waterline does not run through from end to end: the hull leaves the
- * water inside it, or the sheer goes under there. The crossings are found on the lofted surface itself; each part in the water
- * is integrated by Gauss's rule, its places drawn together toward the crossings, where breadths grow like a root.
- * `row` is the interval's first. Adds to `hull.scratch.sums`; metres.
+ * Integrates an interval between stations that the waterline does not run through from end to end: the hull leaves the water
+ * inside it, or the sheer goes under there. The crossings are found on the lofted surface itself; each part in the water is
+ * integrated by Gauss's rule, its places crowded toward the crossings, where breadths grow like a square root. `row` is the
+ * interval's first. Adds to `hull.scratch.sums`; metres.
  */
 export function addPartialInterval(hull: Hull, plane: WaterPlane, row: number): void {
   const { x } = hull.rows;
@@ -110,7 +110,9 @@ function putInOrder(rising: number[], value: number): void {
   rising.splice(at, 0, value);
 }
 
-/** The place between `low` and `high`, of opposite sign, where a height is 0: false position, halving where it drags. */
+/**
+ * The place between `low` and `high`, of opposite sign, where a height is 0: false position, with bisection every third step.
+ */
 function crossing(cut: Cut, of: Of): number {
   let { at: a, height: ca } = cut.low;
   let { at: b, height: cb } = cut.high;
@@ -131,7 +133,7 @@ function crossing(cut: Cut, of: Of): number {
   return (a + b) / 2;
 }
 
-/** Adds one part: with u = from + (to − from)·s², or its like at the other end or both, a root becomes a polynomial. */
+/** Adds one part. With u = from + (to − from)·s², or the same at the other end or both, a square root becomes a polynomial. */
 function addPiece({ hull, plane, x0, length, place }: Cut, from: number, to: number): void {
   const { rows, scratch } = hull;
   const ends = { aft: from > 0, fore: to < 1 };
@@ -155,7 +157,7 @@ interface Crossings {
   readonly fore: boolean;
 }
 
-/** A place s from 0 to 1 moved toward the ends that are crossings. */
+/** A place s from 0 to 1, moved toward the ends that are crossings. */
 function drawnTogether(s: number, { aft, fore }: Crossings): number {
   if (aft && fore) return s * s * (3 - 2 * s);
   if (aft) return s * s;

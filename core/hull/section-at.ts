@@ -10,15 +10,15 @@ export interface LoftedSection {
 }
 
 /**
- * The half-section at x in arrays of its own, lofted between its stations; x beyond an end gives that end's. Metres, boat
- * frame. Same surface that is integrated: what is drawn is what floats.
+ * The half-section at x in new arrays, lofted between its stations; x beyond an end gives that end's. Metres, boat frame. It is
+ * the surface that hydrostatics integrate: what is drawn is what floats.
  */
 export function loftedSection(hull: Hull, x: number): LoftedSection {
   const { points } = hull.loft;
   return loftedInto(hull, x, { y: new Float64Array(points), z: new Float64Array(points) });
 }
 
-/** The same into arrays that are there already, one value for each point of a section; the result is those arrays. */
+/** The same, written into given arrays with one value for each point of a section; returns those arrays. */
 export function loftedInto(hull: Hull, x: number, { y, z }: LoftedSection): LoftedSection {
   const { loft, scratch } = hull;
   const at = Math.min(hull.foreX, Math.max(hull.aftX, x));

@@ -28,7 +28,7 @@ export function sectionCurve(section: readonly SectionPoint[]): SectionCurve {
     const edge = edges[k];
     return k === place || !edge
       ? section[k]!
-      : along({ from: section[k]!, to: section[k + 1]!, ...edge }, place - k);
+      : pointOnEdge({ from: section[k]!, to: section[k + 1]!, ...edge }, place - k);
   };
 }
 
@@ -45,7 +45,7 @@ interface Edge {
 }
 
 /** The point at a share of an edge: Hermite's cubic, with the tangents of a circular arc where both bend one way. */
-function along(e: Edge & { from: SectionPoint; to: SectionPoint }, t: number): SectionPoint {
+function pointOnEdge(e: Edge & { from: SectionPoint; to: SectionPoint }, t: number): SectionPoint {
   const [[y0, z0], [y1, z1]] = [e.from, e.to];
   if (e.start === e.direction && e.end === e.direction) return [y0 + (y1 - y0) * t, z0 + (z1 - z0) * t];
   const turn = Math.abs(e.end - e.start);
@@ -120,7 +120,7 @@ function keelTangent(first: Edge, second: Edge): number {
     : Math.min(Math.max(0, arc), Math.max(Math.PI / 2, first.direction));
 }
 
-/** The arc carried on to the sheer; a side that nowhere falls inward is not made to. */
+/** The arc continued to the sheer. A side that does not fall inward stays so. */
 function endTangent({ direction, start }: Edge): number {
   const arc = 2 * direction - start;
   return direction <= Math.PI / 2 && direction >= 0 ? Math.min(arc, Math.PI / 2) : arc;

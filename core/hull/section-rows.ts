@@ -61,7 +61,7 @@ export function sectionRows(loft: LoftLines): { rows: SectionRows; scratch: Hull
   return { rows, scratch };
 }
 
-/** Rows of a hull to be lofted one by one, with room of their own for what is clipped; all else is the hull's scratch. */
+/** Rows to be lofted one by one, with their own arrays for clipped values; the rest is the hull's scratch. */
 export function spareRows(
   { points }: LoftLines,
   count: number,
@@ -90,7 +90,7 @@ function blankRows(count: number, points: number): SectionRows {
 
 /** A section to be lofted into a row. */
 export interface RowPlace extends Between {
-  /** Height of a level water plane over which nothing is asked of the section: there it needs no sums. Metres, or endless. */
+  /** Height of a level water plane, metres or infinite: above it the section needs no sums. */
   readonly under: number;
 }
 

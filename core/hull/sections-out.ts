@@ -1,7 +1,8 @@
 import type { Hull } from './hull.ts';
+import { millimetreText } from './offsets-out.ts';
 import { sectionAt } from './section-at.ts';
 
-/** Sections are drawn at the ends and so many equal parts of the length between, as stations are numbered: 0 at the stern, 10 at the bow. */
+/** Sections stand at the ends of this many equal parts of the length, numbered from 0 at the stern to 10 at the bow. */
 const PARTS = 10;
 /** A section narrower than this is closed, metres: a stem. */
 const CLOSED_M = 1e-4;
@@ -32,11 +33,10 @@ export function numberedSections(hull: Hull): NumberedSection[] {
  * half-breadth from the centreline, height over the lowest point of the keel.
  */
 export function sectionsOut(hull: Hull): string[][] {
-  const mm = (valueM: number) => String(Math.round(valueM * 1e5) / 100 + 0);
   return [
     ['section', 'from stern [mm]', 'half-breadth [mm]', 'height [mm]'],
     ...numberedSections(hull).flatMap(({ station, fromSternM, points }) =>
-      points.map(({ y, z }) => [String(station), mm(fromSternM), mm(y), mm(z)]),
+      points.map(({ y, z }) => [String(station), ...[fromSternM, y, z].map(millimetreText)]),
     ),
   ];
 }

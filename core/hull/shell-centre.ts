@@ -1,9 +1,9 @@
 import type { Hull } from './hull.ts';
 
 /**
- * Estimate of a bare hull's centre of mass: the centroid of its shell's area, as for a skin of even thickness without
- * decks or fittings. On the centreline; metres, boat frame. A box 5 × 0.5 × 0.4 m without lid
- * has it 0.128 m up. Weigh and balance the boat where it matters: 1 cm here is about 0.2 mm of trim in a racing single.
+ * Estimate of a bare hull's centre of mass: the centroid of its shell's area, as for a skin of even thickness without decks or
+ * fittings. On the centreline; metres, boat frame. A box 5 × 0.5 × 0.4 m without lid has it 0.128 m up. Where it matters, weigh
+ * and balance the boat: 1 cm here is about 0.2 mm of trim in a racing single.
  */
 export function shellCentre({ rows }: Hull): { x: number; z: number } {
   const sums = { area: 0, x: 0, z: 0 };

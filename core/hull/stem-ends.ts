@@ -11,8 +11,8 @@ const LEAST_RAKE_M = 0.002;
 const HEAD_M = 0.02;
 
 /**
- * Share of its height that a stem has reached at a share of its rake: straight without curve, rounded forward with one. With the
- * curve at its most, a quarter of the rake, the head stands upright.
+ * Share of its height that a stem has reached at a share of its rake (above 0): a straight line without curve, rounded forward
+ * with one. With the largest curve, a quarter of the rake, the head is upright.
  */
 export function stemRise({ rakeM, curveM }: StemShape, share: number): number {
   const bulge = Math.min(curveM / rakeM, 1 / 4);
@@ -23,9 +23,9 @@ export function stemRise({ rakeM, curveM }: StemShape, share: number): number {
 }
 
 /**
- * A hull whose ends are raked: within the rake its sections begin at the stem instead of at the keel line, the same breadths over what
- * is left of their height. Ends without a rake stay upright. `measured` are the ends of what somebody measured: there the keel is known,
- * and no rake reaches past it. Metres, boat frame; the length is as before.
+ * A hull whose ends are raked: within the rake its sections begin at the stem instead of at the keel line, with the same
+ * breadths over their remaining height. Ends without a rake stay upright. `measured` are the first and last measured stations:
+ * the keel is known there, and no rake reaches past them. Metres, boat frame; the length is as before.
  */
 export function withStems(
   hull: Hull,

@@ -5,7 +5,7 @@ import { hullOfBoat } from './hull-of-boat.ts';
 import { innerHalfBreadth } from './inner-half-breadth.ts';
 import { USUAL_NUMBERS } from './usual-lines.ts';
 
-/** The four numbers; all but the class are filled in with the class's when left out. Metres, kilograms. */
+/** The four numbers. All but the class default to the class's. Metres, kilograms. */
 export interface FourNumbers {
   /** What kind of boat it is. */
   readonly boatClass: UsualClass;
@@ -41,7 +41,7 @@ const BOARD_HEIGHTS = [0.03, 0.035, 0.04, 0.045, 0.05, 0.055, 0.06, 0.065, 0.07]
 /** Thickness of the hull's shell, metres (estimate). */
 const SKIN = 0.004;
 
-/** Boats are told to the centimetre along and the board to whole centimetres in width. */
+/** Step, metres, to which seats' places and the board's width are rounded. */
 const CENTIMETRE = 0.01;
 
 /**

@@ -12,9 +12,9 @@ export interface UsualNumbers {
 }
 
 /**
- * What each class is filled in with. Length and mass: the class's greatest length and least mass (ICF canoe sprint
- * rules: C1 5.20 m and 14 kg, C2 6.50 m and 20 kg, C4 9.00 m and 30 kg); a C4 is usually built 8.90 m long, under its
- * greatest length. That, beam and depth are common practice, no source, as is everything of the training single.
+ * Defaults of each class. Length and mass are the class's greatest length and least mass (ICF canoe sprint rules: C1 5.20 m and
+ * 14 kg, C2 6.50 m and 20 kg, C4 9.00 m and 30 kg), but a C4 is usually built 8.90 m long. That length, beams, depths and all
+ * of the training single are common practice, no source.
  */
 export const USUAL_NUMBERS: Readonly<
   Record<UsualClass, Required<UsualNumbers> & { readonly massKg: number }>

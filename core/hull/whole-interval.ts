@@ -5,16 +5,16 @@ import type { Hull, LoftLines } from './hull.ts';
 import { fillRow, SUM, spareRows } from './section-rows.ts';
 import type { WaterPlane } from './water-plane.ts';
 
-/** What is read and written here of a hull. */
+/** The parts of a hull that are read and written here. */
 type Sampled = Pick<Hull, 'rows' | 'scratch'>;
 
-/** The samples of intervals that were asked for before: they belong to the hull and not to the water. */
+/** Samples of intervals from earlier calls: they depend on the hull alone, not on the water. */
 const known = new WeakMap<LoftLines, Map<number, Sampled>>();
 
 /**
  * Integrates by Gauss's rule an interval between stations that is in the water from end to end with the sheer over it. The
- * sections it is sampled at are lofted once for each hull: a hand that drags a fitting trims the boat through the same ones.
- * `row` is the interval's first. Adds to `hull.scratch.sums`; metres.
+ * sampled sections are lofted once for each hull: a drag of a fitting trims the boat through the same ones. `row` is the
+ * interval's first. Adds to `hull.scratch.sums`; metres.
  */
 export function addWholeInterval(hull: Hull, plane: WaterPlane, row: number): void {
   const samples = samplesOf(hull, row >> 1);
@@ -33,7 +33,7 @@ export function addWholeInterval(hull: Hull, plane: WaterPlane, row: number): vo
   sums[SUM.wetFore] = Math.max(sums[SUM.wetFore]!, x0 + length);
 }
 
-/** The sections of an interval at the rule's places, with room of their own for what is clipped, and the hull's own sums. */
+/** The sections of an interval at the rule's places, with their own arrays for clipped values and the hull's own sums. */
 function samplesOf({ loft, scratch }: Hull, interval: number): Sampled {
   const ofHull = known.get(loft) ?? new Map<number, Sampled>();
   known.set(loft, ofHull);

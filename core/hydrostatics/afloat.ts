@@ -71,7 +71,7 @@ export interface Afloat extends ImmersedProperties, Attitude {
   readonly freeboardBow: number;
   /** As `freeboardBow`, at the aftmost station. */
   readonly freeboardStern: number;
-  /** Difference in height of bow over stern against the level boat, metres: length × tan(trim). */
+  /** Height of bow over stern, against the level boat, metres: length × tan(trim). */
   readonly bowOverStern: number;
   /** Slopes of the righting arms across and along the boat, metres; at an upright heel KB + BM − KG. */
   readonly transverseGm: number;
@@ -83,7 +83,7 @@ export interface Afloat extends ImmersedProperties, Attitude {
   readonly momentPerCentimetreTrim: number;
 }
 
-/** Why no place was found where the boat floats at rest: the message `afloat.reason.…` says it. */
+/** Why no position was found where the boat floats at rest: a part of the message key `afloat.reason.…`. */
 export type NoEquilibrium =
   | 'pitches-over'
   | 'not-settled'
@@ -94,7 +94,7 @@ export type NoEquilibrium =
   | 'ahead-of-bow'
   | 'behind-stern';
 
-/** Why a boat has no place to float; each becomes one sentence. */
+/** Why a boat does not float at rest. */
 export type NotAfloat =
   | { readonly kind: 'overloaded'; readonly massKg: number; readonly mostKg: number }
   | { readonly kind: 'swamped'; readonly atX: number }
@@ -112,8 +112,8 @@ export interface BalanceDemand {
   /** Steady moment the paddler holds, N·m, same sign as `offCentre`. */
   readonly steadyMoment: number;
   /**
-   * What the crew must hold for each degree that the boat leans, N·m per degree: −GM × weight × π/180; null when GM is not
-   * negative, for the boat then rights itself.
+   * What the crew must hold for each degree that the boat leans, N·m per degree: −GM × weight × π/180. Null when GM is not
+   * negative: the boat then rights itself.
    */
   readonly leanMoment: number | null;
   /** Heel at which a boat with positive GM comes to rest; null when it has none. */

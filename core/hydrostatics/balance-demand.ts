@@ -6,11 +6,11 @@ import { combinedMass } from './combined-mass.ts';
 import { equilibriumHeel } from './equilibrium-heel.ts';
 
 /**
- * What the crew must balance: SI, boat frame. `afloat` is where the boat lies under the same masses at the heel it is
- * held at. Under a kneeling paddler a racing canoe's GM is negative: the crew balances it as one balances a bicycle. A lean
- * by a small angle φ then turns the boat further over by weight × |GM| × sin φ (the righting moment of naval architecture,
- * Δ·GM·sin φ, with its sign turned), so each degree asks for weight × |GM| × π/180. With GM above 0 the boat has a heel of
- * its own, found with free trim; null too when it would swamp first.
+ * What the crew must balance: SI, boat frame. `afloat` is the position of the boat under the same masses at the heel at which
+ * it is held. Under a kneeling paddler a racing canoe's GM is negative: the crew balances it like a bicycle. A lean by a small
+ * angle φ then turns the boat further over by weight × |GM| × sin φ (the righting moment of naval architecture, Δ·GM·sin φ,
+ * with its sign turned), so each degree needs weight × |GM| × π/180. With GM above 0 the boat rests at a heel, found with free
+ * trim; `equilibriumHeel` is null when it swamps first.
  *
  * 100 kg with its centre 10 mm to port is a steady moment of 9.81 N·m; with a GM of −0.4 m each degree asks for 6.8 N·m.
  */

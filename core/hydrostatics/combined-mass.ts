@@ -1,6 +1,6 @@
 import type { PointMass } from './afloat.ts';
 
-/** Total mass and common centre of a list: kilograms and metres, boat frame. The centre is the origin when there is no mass. */
+/** Total mass and common centre of a list: kilograms and metres, boat frame. Without any mass the centre is the origin. */
 export function combinedMass(masses: readonly PointMass[]): PointMass {
   let mass = 0;
   let x = 0;

@@ -4,7 +4,7 @@ import { GRAVITY } from '../units/gravity.ts';
 import type { ImmersedProperties } from './afloat.ts';
 import { immersedProperties } from './immersed-properties.ts';
 
-/** One line of the curves of form: what is under water at one draft, and what follows for the boat. SI, boat frame. */
+/** One line of the curves of form: the immersed properties at one draft and what follows from them. SI, boat frame. */
 export interface FormAtDraft extends ImmersedProperties {
   /** Water over the lowest point of the keel line amidships. */
   readonly draft: number;

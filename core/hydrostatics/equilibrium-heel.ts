@@ -8,7 +8,7 @@ import { STEEPEST } from './water-plane.ts';
 /** Heel is found to this, radians: under a thousandth of a degree. */
 const HEEL_TOLERANCE = 1e-8;
 
-/** Halving a right angle so often comes under the tolerance. */
+/** Most steps of the search: bisecting a right angle this often would reach the tolerance. */
 const MOST_STEPS = 30;
 
 /** One step of heel at most this, radians: the arm bends as the side goes under. */

@@ -13,7 +13,7 @@ export const TRIM_TOLERANCE = 1e-10;
 /** Far more steps than boats need (three to five, 13 at worst); a search that takes them all has found nothing. */
 const MOST_STEPS = 40;
 
-/** The water passing the corners of polygonal sections makes the steps shrink less fast, by at most about this. */
+/** Corners of polygonal sections make the steps shrink more slowly, by at most about this factor (found by trial). */
 const CORNERS = 1000;
 
 /** One step may sink the boat by this share of its depth, and turn it by this slope: keeps far starts on the hull. */
@@ -48,7 +48,7 @@ export interface Start {
   readonly alongSlope: number;
 }
 
-/** Where it ended, at rest or not, with the Newton steps taken. */
+/** Where a search ended, at rest or not, with the Newton steps taken. */
 export interface Found {
   readonly settled: boolean;
   readonly plane: WaterPlane;
@@ -69,7 +69,7 @@ interface Tried {
   readonly plane: WaterPlane;
   /** 0 at rest. */
   readonly miss: number;
-  /** Null where the slopes tell no direction. */
+  /** Null where the slopes give no direction. */
   readonly step: Step | null;
 }
 
@@ -86,8 +86,7 @@ export function searchEquilibrium(hull: Hull, sought: Sought, start: Start): Fou
   for (let steps = 1; steps <= MOST_STEPS; steps++) {
     const { step, plane } = now;
     const size = step ? inTolerances(step) : Number.POSITIVE_INFINITY;
-    // Newton's steps shrink ever faster: were the next to shrink only as this one did, it would bound what is left, but
-    // for corners of the sections that the water passes.
+    // Newton's steps shrink ever faster. If the next one shrank only as this one did, it would bound what is left, apart from corners of the sections.
     const left = size < before ? (CORNERS * size * size) / before : size;
     if (step && left < 1) return { settled: true, plane: moved(plane, step, 1), steps };
     const next = step && nearer(hull, sought, { ...now, step });

@@ -20,7 +20,10 @@ export interface Load {
   readonly heel?: Radians;
   /** An attitude near the answer: it saves iterations and changes nothing else. */
   readonly start?: Pick<Attitude, 'draft' | 'trim'> | null;
-  /** How the waterplane's ends are integrated (`immersedSums`): fine, to be told, unless given; steady for differences. */
+  /**
+   * How the waterplane's ends are integrated (`immersedSums`): fine (the default) for values that are shown, steady for
+   * differences.
+   */
   readonly ends?: 'steady' | 'fine';
 }
 
@@ -51,7 +54,7 @@ interface Rest {
   readonly load: Load;
 }
 
-/** All that is said of a boat there; that it would pitch over is asked here. */
+/** All properties of the boat there, or that it would pitch over. */
 function toldAtRest(hull: Hull, rest: Rest): FloatResult {
   const told = atRest(hull, rest);
   return told.longitudinalGm > 0 ? told : { kind: 'no-equilibrium', reason: PITCHES_OVER };
@@ -65,8 +68,8 @@ export interface LazyFloat {
 }
 
 /**
- * Where a boat lies at rest, or why it does not, as `floatAtRest` finds it; but what is said of it there, which costs three times
- * as much, is only found when it is asked for.
+ * The water plane of a boat at rest, or why there is none, as `floatAtRest` finds it. The properties there cost three times as
+ * much and are computed only on request.
  */
 export function lazyFloatAtRest(hull: Hull, load: Load): LazyFloat | NotAfloat {
   const centre = combinedMass(load.masses);
@@ -81,8 +84,8 @@ export function lazyFloatAtRest(hull: Hull, load: Load): LazyFloat | NotAfloat {
 }
 
 /**
- * Whether a boat is so far from pitching over that the waterplane's steady sums tell it: they differ from the fine ones by some
- * hundredths, and here the waterplane is at least twice as stiff as the weight's height over the keel asks. Canoes have 20 times.
+ * Whether the waterplane's steady sums alone show that a boat does not pitch over. They differ from the fine ones by a few per
+ * cent, and this test asks for twice the stiffness that the weight's height over the keel needs. Canoes have 20 times.
  */
 function holdsTrim(hull: Hull, plane: WaterPlane, { x, y, z }: PointMass): boolean {
   const sums = immersedSums(hull, plane);
@@ -93,8 +96,8 @@ function holdsTrim(hull: Hull, plane: WaterPlane, { x, y, z }: PointMass): boole
 }
 
 /**
- * The water plane alone, at a fraction of the cost: for searches, which ask for draft, trim and freeboard only. That the boat
- * would not pitch over is not asked. `centre` is that of the load's masses.
+ * The water plane alone, at a fraction of the cost: for searches that need draft, trim and freeboard only. It does not check
+ * whether the boat would pitch over. `centre` is that of the load's masses.
  */
 export function planeAtRest(
   hull: Hull,
@@ -144,7 +147,7 @@ function loadFlaw(centre: PointMass, { waterDensity }: Load, heel: number): NoEq
   return null;
 }
 
-/** The plainest reason for finding no place: nothing of the hull lies under the weight. */
+/** The plainest reason for finding no position: no part of the hull lies under the weight. */
 function beyondEnds(hull: Hull, { x }: PointMass): NoEquilibrium | null {
   if (x > hull.foreX) return 'ahead-of-bow';
   if (x < hull.aftX) return 'behind-stern';
@@ -170,8 +173,8 @@ function levelStart({ levelVolumes, lowestZ, highestZ }: Hull, volume: number): 
 }
 
 /**
- * Everything that is said of a boat at rest. Both GM are slopes of the righting arms there: BM less the height of the
- * centre of mass over the centre of buoyancy, measured plumb.
+ * All properties of a boat at rest. Both GM are slopes of the righting arms there: BM less the height of the centre of mass
+ * over the centre of buoyancy, measured plumb.
  */
 function atRest(hull: Hull, { found: { plane, steps }, centre, load }: Rest): Afloat {
   const properties = propertiesAt(hull, plane, load.ends);

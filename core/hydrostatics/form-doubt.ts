@@ -1,6 +1,6 @@
 import type { FormAtDraft } from './curves-of-form.ts';
 
-/** How truly a hull's data describe it at a draft, one standard deviation: relative, relative, share of the length, metres. */
+/** How well a hull's data describe it at a draft: standard deviations. */
 export interface FormSpread {
   /** Volume under a given draft, relative. */
   readonly volume: number;
@@ -32,13 +32,13 @@ export interface FormDoubt {
   readonly leastFreeboard: number;
 }
 
-/** Share of a beam's relative doubt that comes into the girth: the bottom and the sides' height do not grow with it. */
+/** Share of a beam's relative doubt that enters the girth (estimate): the bottom and the sides' height do not grow with it. */
 const GIRTH_SHARE = 0.6;
 
 /**
- * What the hull's own data leave open in one line of its curves of form, by first-order propagation: mass with the volume, mass to the
- * centimetre with the beam, moment to trim with the beam too, BM with its cube over the volume, both centres with the centre of
- * buoyancy. An **estimate**. Metres, kilograms, one standard deviation.
+ * Standard deviations of one line of the curves of form from the doubt of the hull's data, by first-order propagation: mass
+ * follows the volume, mass per centimetre and moment to trim follow the beam, BM follows the beam cubed over the volume, both
+ * centres follow the centre of buoyancy. An **estimate**. Metres, kilograms.
  */
 export function formDoubt(
   { displacementKg, massPerCentimetre, momentPerCentimetreTrim, wettedSurface, waterplane }: FormAtDraft,

@@ -9,7 +9,7 @@ const OPEN_SHEER = 1e-3;
 
 /**
  * Least height of the sheer above the water, metres plumb, and its x, over every station and midway between. The low side
- * counts where the boat heels. A box .4 m deep at .15 m draft has .25 m.
+ * counts where the boat heels. A box 0.4 m deep at a draft of 0.15 m has 0.25 m.
  */
 export function leastFreeboard(hull: Hull, plane: WaterPlane): { value: number; x: number } {
   return openFreeboard(hull, plane) ?? leastWhere(hull, plane, -1);

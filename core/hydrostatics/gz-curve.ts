@@ -14,7 +14,7 @@ export interface GzPoint {
   readonly leastFreeboard: number;
 }
 
-/** A GZ curve: its points up to where water comes in, and that heel (the first asked for that has no place). */
+/** A GZ curve: its points up to the heel where water comes in, and the first heel that has no position of rest. */
 export interface GzCurve {
   /** In the order of the heels asked for. */
   readonly points: readonly GzPoint[];

@@ -7,7 +7,7 @@ import { leastFreeboard } from './freeboard.ts';
 import { isAttitude, waterPlane } from './water-plane.ts';
 import { waterlineExtent } from './waterline-extent.ts';
 
-/** Less water than this, cubic metres, is none: a touch of the keel has no centre worth the rounding it is made of. */
+/** A volume below this, cubic metres, counts as 0: its centre would be rounding alone. */
 const LEAST_VOLUME = 1e-15;
 
 /**
@@ -30,8 +30,8 @@ export function immersedProperties(hull: Hull, attitude: Attitude): ImmersedProp
 }
 
 /**
- * The same at a plane. Volume and its moments are those that an equilibrium is sought with; the waterplane, which the ends
- * count most for, and the shell come from a second pass that integrates the ends more finely.
+ * The same at a plane. Volume and its moments are those of the equilibrium search. The waterplane, in which the ends count
+ * most, and the shell come from a second pass that integrates the ends more finely.
  */
 export function propertiesAt(
   hull: Hull,

@@ -1,7 +1,7 @@
 import type { MidDrive } from './mid-drive.ts';
 import { USUAL_LEAN } from './usual-drive.ts';
 
-/** What makes this stance's paddle longer (+) or shorter (−) than the rule, metres; together they are the whole difference. */
+/** What makes this stance's paddle longer (+) or shorter (−) than the rule, metres. The four add up to the whole difference. */
 export interface LengthChanges {
   /** The knee higher over the water than usual: pad, floorboard, or how deep the boat floats. */
   readonly knee: number;
@@ -13,11 +13,14 @@ export interface LengthChanges {
   readonly body: number;
 }
 
-/** The knee's joint over the water for the median adult of the survey on a pad in the middle of its band in a usual single, metres. */
+/**
+ * Height of the knee joint over the water, metres: the median adult of the survey, a pad in the middle of its band, a usual
+ * single (computed with this model).
+ */
 const USUAL_KNEE_OVER_WATER = 0.115;
 
 /**
- * Splits the difference of the two lengths by what this stance changes against the usual one in which the rule was found.
+ * Splits the difference of the two lengths into what this stance changes against the usual one, for which the rule holds.
  * Metres. A pad 3 cm higher than usual gives `knee` 0.03.
  */
 export function lengthChanges(
@@ -35,7 +38,7 @@ export function lengthChanges(
   return { knee, lean, hand, body: difference - knee - lean - hand };
 }
 
-/** The change that makes a paddle longest. */
+/** The change that lengthens the paddle most. */
 export function mainReason(changes: LengthChanges): keyof LengthChanges {
   const names = ['knee', 'lean', 'hand', 'body'] as const;
   return names.reduce((best, name) => (changes[name] > changes[best] ? name : best));

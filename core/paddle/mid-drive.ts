@@ -1,4 +1,5 @@
 import type { BodyEstimate } from '../body/body.ts';
+import { RATIO_TABLE } from '../body/ratio-table.ts';
 import type { Seat } from '../document/seat-schema.ts';
 import { topHandOver } from '../posture/arms.ts';
 import { leaning } from '../posture/leaning.ts';
@@ -11,8 +12,8 @@ import { USUAL_LEAN } from './usual-drive.ts';
 /** The middle of the drive, when the shaft stands upright. Metres, boat frame. */
 export interface MidDrive {
   /**
-   * The usual lean, more or less by as much as the athlete's own catch and exit differ from the usual; no farther than a personal
-   * limit on the trunk.
+   * The usual lean, plus the difference of the athlete's own catch and exit from the usual ones; within a personal limit of the
+   * trunk.
    */
   readonly trunkPitch: Radians;
   /** Middle of the two hip joints. */
@@ -33,25 +34,24 @@ export interface MidDriveInput {
 }
 
 /**
- * How truly the top hand's height over the water is known, less what posture and body bring: metres, for the stature below
- * (estimate of ours). The rule of 8 to 12 cm leaves 2 cm, a lean of 35 ± 3° another 1.5 cm, one paddler's habit against
- * another's 2 cm.
+ * Standard deviation of the top hand's height over the water beyond that of posture and body: metres, for the stature below
+ * (estimate). The rule of 8 to 12 cm leaves 2 cm, a lean of 35 ± 3° another 1.5 cm, the paddlers' habits 2 cm.
  */
 const TOP_HAND_SD = 0.03;
-/** The stature that the heights above are stated for, metres. */
+/** Stature, metres, for which `TOP_HAND_SD` is stated. */
 const STATED_FOR_STATURE = 1.8;
 
-/** The same once it is read off a side photograph, metres (estimate). */
+/** The same where it is read from a side photograph, metres (estimate). */
 export const TOP_HAND_MEASURED_SD = 0.02;
 
 /**
- * Trunk and top hand in the middle of the drive, by hand: hips as when ready (the stroke's own solve has them within half
- * a centimetre), the hand half way between the holds of catch and exit, the trunk as far forward as it usually is while the
- * blade is upright and buried. That is nearer to the catch than half way: the trunk comes up late.
+ * Trunk and top hand in the middle of the drive, in closed form. The hips are as when ready (the stroke's own solve differs by
+ * under half a centimetre), the hand is half way between the holds of catch and exit, and the trunk leans as it usually does
+ * while the blade is upright and buried. That is nearer to the catch than half way: the trunk comes up late.
  *
- * This is where the rule of the paddle's length (stature less 8 to 12 cm) was found, so that it is calibrated here: trunk 35°
- * forward and the top hand 14 cm over the shoulders give the median woman and man of the survey, on fittings in the middle of
- * their bands in a usual single, a paddle 10 ± 2 cm shorter than they are. What then differs is what this stance changes.
+ * The model is calibrated here to the rule of the paddle's length (stature less 8 to 12 cm, common practice): with the trunk
+ * 35° forward and the top hand 14 cm over the shoulders, the median woman and man of the survey, on fittings in the middle of
+ * their bands in a usual single, get a paddle 10 ± 2 cm shorter than they are. Any further difference comes from this stance.
  *
  * At 1.80 m: trunk at 35°, the hand some 15 cm over the shoulders.
  */
@@ -82,16 +82,13 @@ export function topHandSd({ body, seat }: Pick<MidDriveInput, 'body' | 'seat'>):
   return (TOP_HAND_SD * body.stature) / STATED_FOR_STATURE;
 }
 
-/** Places of the head and shoulders that a hand's height is told by, the lowest first. */
+/** Levels of shoulder and head to which a hand's height is compared, the lowest first. */
 export const HEAD_LEVELS = ['shoulder', 'chin', 'eyes', 'crown'] as const;
-/** A place on the head that a hand can be compared with. */
+/** One of these levels. */
 export type HeadLevel = (typeof HEAD_LEVELS)[number];
 
-/**
- * Below the crown, share of stature: chin 0.870 and eyes 0.936 of stature above the floor, standing (Drillis & Contini
- * 1966, as reproduced in Winter, Biomechanics and Motor Control of Human Movement).
- */
-const BELOW_CROWN = { chin: 1 - 0.87, eyes: 1 - 0.936 } as const;
+/** Below the crown, standing, as shares of stature (source: `RATIO_TABLE`). */
+const BELOW_CROWN = { chin: 1 - RATIO_TABLE.chinHeight, eyes: 1 - RATIO_TABLE.eyeHeight } as const;
 
 /** Height of each level over mid-shoulder with the head held upright, metres. */
 export function headLevels(body: Pick<BodyEstimate, 'stature' | 'lengths'>): Record<HeadLevel, number> {

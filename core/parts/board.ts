@@ -1,8 +1,8 @@
-/** The floorboard as parts need to know it: a fit's own floorboard has these fields. Metres, boat frame. */
+/** The fields of a fit's floorboard that parts need. Metres, boat frame. */
 export interface Board {
-  /** Height of the top, where no profile says otherwise. */
+  /** Height of the top; a profile replaces it. */
   readonly heightM: number;
-  /** Width, where no outline says otherwise. */
+  /** Width; an outline replaces it. */
   readonly widthM: number;
   /** x of its aft end. */
   readonly aftEndXM: number;
@@ -17,9 +17,9 @@ export interface Board {
 }
 
 /**
- * Height of the floorboard's top over the boat frame's origin at `x` (boat frame, both metres): between the points of its
- * profile along straight lines, beyond them as at the nearest one; without a profile the one height that was measured. At a
- * third of the way from a point 3 cm to one 6 cm high it is 4 cm.
+ * Height of the floorboard's top over the boat frame's origin at `x` (boat frame, both metres): straight lines between the
+ * points of its profile, the nearest point beyond them; without a profile the one height. At a third of the way from a point 3
+ * cm high to one 6 cm high it is 4 cm.
  */
 export function boardTopAt({ heightM, profile }: Pick<Board, 'heightM' | 'profile'>, x: number): number {
   if (!profile || profile.length === 0) return heightM;
@@ -27,9 +27,9 @@ export function boardTopAt({ heightM, profile }: Pick<Board, 'heightM' | 'profil
 }
 
 /**
- * Half of the floorboard's width at `x`, metres: between the points of its outline along straight lines, beyond them as at the
- * nearest one; without an outline half of the one width. The board's ends are not asked. Widths of 30 cm and 20 cm give 12.5 cm
- * in the middle between them.
+ * Half of the floorboard's width at `x`, metres: straight lines between the points of its outline, the nearest point beyond
+ * them; without an outline half of the one width. The board's ends are ignored. Widths of 30 cm and 20 cm give 12.5 cm in the
+ * middle between them.
  */
 export function boardHalfWidthAt({ widthM, outline }: Pick<Board, 'widthM' | 'outline'>, x: number): number {
   if (!outline || outline.length === 0) return widthM / 2;
@@ -65,7 +65,7 @@ interface Line {
   readonly value: readonly number[];
 }
 
-/** Lines by the list that they were read from: parts ask at every corner and hole, in each step of a drag. */
+/** Sorted lines by the list that they come from: every corner and hole asks for one in each step of a drag. */
 const lines = new WeakMap<object, Line>();
 
 function lineOf<Name extends string>(

@@ -5,16 +5,21 @@ import { type FixingHole, inPart, onPart, type PartPlace, type PartShape, type P
 const EDGE = 0.02;
 /** Board left between a hole's middle and the board's side, metres: two diameters of a 6 mm bolt (common practice). */
 const BOARD_EDGE = 0.012;
-/** Bolts farther apart than this gain nothing: half of it, each side of the bearing line, metres. */
+/** Half the widest useful spacing of two bolts, metres (estimate): wider gains nothing. */
 const WIDEST_HALF = 0.045;
-/** Bolts closer together than this do not stop a block from turning; one is used, and the builder told. Half of it, metres. */
+/**
+ * Half the least spacing of two bolts, metres (estimate): closer ones do not stop a block from turning, so one is used and the
+ * builder is told.
+ */
 const NARROWEST_HALF = 0.015;
 
-/** What a bolt's head and washer stand out below the board, metres: 4.0 + 1.6 mm for M6 (ISO 4017, ISO 7089, from memory). */
+/**
+ * How far a bolt's head and washer stand out below the board, metres: 4.0 + 1.6 mm for M6 (ISO 4017, ISO 7089, from memory).
+ */
 const BELOW_BOARD = 0.006;
 /** How far a bolt's insert or a screw goes up into the block at most, metres (common practice, no source). */
 const INTO_WOOD = 0.03;
-/** Wood left over its point, metres. */
+/** Wood left above its point, metres (common practice, no source). */
 const OVER_POINT = 0.008;
 
 /** Clearance of a hole over its bolt, metres (ISO 273, fine to medium for M6: 6.4 to 6.6). */
@@ -22,7 +27,7 @@ export const BOLT_CLEARANCE = 0.0005;
 /** Pilot hole for a wood screw, metres (common practice for a 4 to 5 mm screw in ply). */
 export const PILOT = 0.003;
 
-/** A part that is to be fixed, and to what. */
+/** A part to be fixed, and the board under it. */
 export interface Fixed {
   readonly place: PartPlace;
   readonly shape: PartShape;

@@ -1,15 +1,15 @@
 /**
- * How far blocks may be cut to the hull and reach over the board, metres. They are our estimates; each says what it
- * rests on. Findings judge by them and proposals keep them.
+ * How far blocks may be cut to the hull and reach over the board, metres. All are estimates; each says why. Findings judge by
+ * them and proposals keep them.
  */
 export const PART_LIMITS = {
   /** A deeper bevel would take the wood from under the recess's side (block 16 cm wide, recess 12 cm). */
   padBevel: 0.03,
-  /** A deeper one would take it from under the ball of the foot, which bears on the middle half of the rest. */
+  /** A deeper bevel would take the wood from under the ball of the foot, which bears on the middle half of the rest. */
   restBevel: 0.015,
-  /** Holes keep this from the skin: what a drill with a depth stop may be out by. */
+  /** Holes keep this distance from the skin: the error of a drill with a depth stop. */
   holeToSkin: 0.003,
-  /** And this from the board's edge: a bolt's own width of board beside it. */
+  /** Holes keep this distance from the board's edge: a bolt's own width of board beside it. */
   holeOnBoard: 0.006,
   /** A turned pad's corners, which carry no knee, may overhang by so much: its recess stays over the board at the knee. */
   padOverhang: 0.03,

@@ -11,13 +11,13 @@ export const REST_DEPTH = 0.04;
 /** A foot's greatest breadth over its length (ANSUR II mean, both sexes: 0.376). */
 export const FOOT_BREADTH_OVER_LENGTH = 0.376;
 
-/** A rest's face flatter than this could not be told from a board lying down; the wedge is cut off there, degrees. */
+/** Least tilt of a rest's face, degrees: a flatter one would be a board lying down. */
 const FLATTEST_DEG = 15;
 
 /** Thickness of the non-slip sheet under a foot that stands on the bare floorboard, metres (common practice, no source). */
 export const FOOT_SHEET = 0.002;
 
-/** The fields of a knee pad that its shape rests on: those of the document. */
+/** The fields of a knee pad's document that define its shape. */
 export interface PadSizes {
   /** Where the knee bears, aft of the seat's datum. */
   readonly aftM: number;
@@ -25,11 +25,11 @@ export interface PadSizes {
   readonly outM: number;
   /** Bottom of the recess over the floorboard's top. */
   readonly heightM: number;
-  /** Its aft end turned to the off side, degrees; 0 lies fore and aft. */
+  /** Turn of its aft end to the off side, degrees; 0 is fore and aft. */
   readonly recessTurnDeg: number;
   /** Top of the pad over the bottom of the recess. */
   readonly recessDepthM: number;
-  /** Foam that lines the recess; left out, what is usual. */
+  /** Foam that lines the recess. Left out: `USUAL_FOAM`. */
   readonly foamM?: number | undefined;
   /** Along the recess. */
   readonly lengthM: number;
@@ -37,7 +37,7 @@ export interface PadSizes {
   readonly widthM: number;
 }
 
-/** Those of a rear rest. */
+/** The same of a rear rest. */
 export interface RestSizes {
   /** Where the ball of the rear foot bears, aft of the seat's datum. */
   readonly aftM: number;
@@ -53,7 +53,7 @@ export interface RestSizes {
   readonly widthM: number;
 }
 
-/** Those of a front foot's place. */
+/** The same of a front foot's place. */
 export interface FootSizes {
   /** Heel forward of the seat's datum. */
   readonly forwardM: number;
@@ -73,7 +73,10 @@ export interface Shaped {
   readonly shape: PartShape;
 }
 
-/** A place from forward and out (toward the kneeling side, metres) and a turn whose aft end goes to the off side, degrees. */
+/**
+ * A place from its distances forward and out (toward the kneeling side), metres, and a turn in degrees, positive when the aft
+ * end goes to the off side.
+ */
 function placed(frame: SeatFrame, forward: number, [out, turnDeg]: readonly [number, number]): PartPlace {
   const sign = sideSign(frame.side);
   return { x: frame.stationX + forward, y: out * sign, turn: toRadians(turnDeg) * sign };

@@ -62,7 +62,7 @@ export interface Part {
   /** Index of the seat, bow first. */
   readonly seat: number;
   readonly part: PartName;
-  /** Eight corners, in the order told above. */
+  /** Eight corners, in the order above. */
   readonly vertices: readonly BoatPoint[];
   /** Places of corners in `vertices`, counter-clockwise as seen from outside. */
   readonly faces: readonly (readonly number[])[];

@@ -13,10 +13,10 @@ import {
 } from './part-shapes.ts';
 import { boltsOnRails, type RailPair } from './rails.ts';
 
-/** Foam that lines a recess where neither pad nor stock says otherwise, metres (common practice, no source). */
+/** Foam that lines a recess where neither pad nor stock gives one, metres (common practice, no source). */
 export const USUAL_FOAM = 0.01;
 
-/** Bolt that a part is fixed with where nobody says otherwise, metres across. */
+/** Usual diameter of a bolt, metres: M6 (common practice, no source). */
 export const USUAL_BOLT = 0.006;
 
 /** A seat's fittings as the document has them. */
@@ -26,7 +26,7 @@ export interface SeatFittings {
   readonly frontFoot: FootSizes;
 }
 
-/** What the parts of a seat stand in and on. Metres. */
+/** What the parts of a seat stand on and are fixed with. Metres. */
 export interface PartsPlace {
   /** Index of the seat, bow first. */
   readonly seat: number;

@@ -16,14 +16,14 @@ import type { Radians } from '../units/angle.ts';
  * pelvisYaw                 turn of the line of the hips about the vertical, off-side hip forward positive.
  */
 
-/** Included angle at `corner` between the ways to `from` and to `to`, radians, 0 to π: π is straight. */
+/** Included angle at `corner` between the directions to `from` and to `to`, radians, 0 to π: π is straight. */
 export function cornerAngle(from: Vec3, corner: Vec3, to: Vec3): Radians {
   const u = subtract(from, corner);
   const w = subtract(to, corner);
   return Math.atan2(norm(cross(u, w)), dot(u, w));
 }
 
-/** What a hip angle is measured between: the trunk's way up, the unit vector from kneeling to front hip, hip to knee. */
+/** The three directions of a hip angle: trunk, line of the hips, thigh. */
 export interface HipWays {
   /** Unit vector from the hips to the shoulders. */
   readonly up: Vec3;
@@ -33,7 +33,7 @@ export interface HipWays {
   readonly thigh: Vec3;
 }
 
-/** Bends an angle of nothing against nothing to a finite one, square metres. */
+/** Keeps a division finite where both vectors vanish, square metres. */
 const LEAST = 1e-15;
 
 /**
@@ -44,16 +44,16 @@ export function hipAngle({ up, across, thigh }: HipWays): Radians {
   return Math.PI - Math.atan2(-dot(cross(up, thigh), across), -dot(up, thigh));
 }
 
-/** How `hipAngle` changes while its three ways change by `change`. */
+/** How `hipAngle` changes while its three directions change by `change`. */
 export function hipAngleSlope(ways: HipWays, change: HipWays): number {
   const { up, across, thigh } = hipGradientTo({ up: blank(), across: blank(), thigh: blank() }, ways);
   return dot(up, change.up) + dot(across, change.across) + dot(thigh, change.thigh);
 }
 
-/** What a hip angle gains for each part of a change of its ways, to be written over. */
+/** Gradient of a hip angle by its three directions, to be overwritten. */
 export type HipGradient = Readonly<Record<keyof HipWays, MutableVec3>>;
 
-/** The gradient of `hipAngle` by its three ways: with it the slope by each unknown is three scalar products. */
+/** The gradient of `hipAngle` by its three directions: the slope by each unknown is then three scalar products. */
 export function hipGradientTo(into: HipGradient, { up, across, thigh }: HipWays): HipGradient {
   crossTo(into.across, up, thigh);
   const sine = -dot(into.across, across);

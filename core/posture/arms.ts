@@ -18,8 +18,8 @@ import {
 } from './two-link.ts';
 
 /**
- * How the hands hold the paddle: the top hand from mid-shoulder in arm lengths, and the way of the shaft from the top
- * hand down; both as (forward, toward the paddling side, up). When ready the top hand is ahead of the face, its elbow nearly
+ * How the hands hold the paddle: the top hand from mid-shoulder in arm lengths, and the shaft's direction from the top hand
+ * down; both as (forward, toward the paddling side, up). When ready the top hand is ahead of the face, its elbow nearly
  * straight, and the shaft leans 11° from upright in the side view; the blade leads at the catch and trails at the exit.
  */
 interface Hold {
@@ -30,10 +30,10 @@ interface Hold {
 }
 
 /**
- * Estimates, drawn from the look of a stroke, not measured. The top hand passes 0.235 of an arm over the shoulders in the
- * middle of the drive (half way between catch and exit), 14 cm for an adult of median size: with that hand, a lean of 35° and
- * a nearly straight lower arm the usual rule for a paddle's length holds in a usual single (see `paddle/mid-drive.ts`). They move the centre of
- * mass by under a centimetre.
+ * Estimates from the look of a stroke, not measured. The top hand passes 0.235 of an arm over the shoulders in the middle of
+ * the drive (half way between catch and exit), 14 cm for an adult of median size: with that hand, a lean of 35° and a nearly
+ * straight lower arm the usual rule for a paddle's length holds in a usual single (see `paddle/mid-drive.ts`). They move the
+ * centre of mass by under a centimetre.
  */
 const HOLD: Readonly<Record<Phase, Hold>> = {
   ready: { top: [0.68, 0.24, 0.285], shaft: [-0.2, 0.12, -1] },
@@ -42,9 +42,9 @@ const HOLD: Readonly<Record<Phase, Hold>> = {
 };
 
 /**
- * How far the lower shoulder goes toward its hand with shoulder blade and ribs, in arm lengths (forward, toward the paddling
- * side, up): 9 cm for an adult of median size, mostly down. An estimate: without it a nearly straight arm holds the shaft 31 cm
- * over the blade's neck, where practice (no source) is 15 to 25 cm.
+ * How far shoulder blade and ribs move the lower shoulder toward its hand, in arm lengths (forward, toward the paddling side,
+ * up): 9 cm for an adult of median size, mostly down. An estimate: without it a nearly straight arm holds the shaft 31 cm over
+ * the blade's neck, where practice (no source) is 15 to 25 cm.
  */
 const LOWER_SHOULDER_TRAVEL = [0.05, 0.02, -0.13] as const;
 
@@ -57,11 +57,11 @@ const LEAST = 1e-12;
 
 /** What does not change during a solve, metres from mid-shoulder in the paddler's frame. */
 export interface ArmsHold {
-  /** Way from the top to the lower shoulder with the trunk upright, and half the distance between them. */
+  /** Direction from the top to the lower shoulder with the trunk upright. */
   readonly square: Vec3;
   /** Half the distance between the shoulder joints. */
   readonly half: number;
-  /** What the shoulder blade brings the lower shoulder toward its hand. */
+  /** How far the shoulder blade moves the lower shoulder toward its hand. */
   readonly travel: Vec3;
   /** Place of the top hand. */
   readonly topHand: Vec3;
@@ -76,7 +76,7 @@ export interface Arms {
   readonly hold: ArmsHold;
   /** Unit vector of the trunk, from hips to shoulders. */
   readonly up: Vec3;
-  /** Unit vector from the top to the lower shoulder, square to the trunk, and the length it had before. */
+  /** Unit vector from the top to the lower shoulder, square to the trunk. */
   readonly line: Vec3;
   /** Length of `line` before it was made a unit vector. */
   readonly length: number;
@@ -90,7 +90,7 @@ export interface Arms {
 
 /**
  * How the hands hold the paddle in one phase, and how the shoulders are turned; metres from mid-shoulder, paddler's frame.
- * Mirrored for somebody who kneels on the other knee than they paddle on.
+ * Mirrored for a paddler who kneels on the off side.
  */
 export function armsHold(body: BodyLengths, seat: Seat, phase: Phase): ArmsHold {
   const side = paddlingSign(seat);
@@ -125,8 +125,8 @@ function shoulderTurn({ stroke }: Seat, phase: Phase): number {
 }
 
 /**
- * Both arms for the trunk's way up (a unit vector), metres from mid-shoulder. The hands are held where the phase has them, as the
- * trunk leans under them: they belong to the paddle, and the elbows make up the difference.
+ * Both arms for the trunk's direction up (a unit vector), metres from mid-shoulder. The hands stay where the phase holds them
+ * while the trunk leans; the elbows make up the difference.
  */
 export function armsAt(up: Vec3, hold: ArmsHold): Arms {
   return armsTo(blankArms(hold), up);
@@ -144,7 +144,7 @@ export interface MutableArms extends Mutable<Arms> {
   readonly top: MutableTwoLink;
 }
 
-/** Arms that hold the paddle so, the trunk's way up still to come. */
+/** Arms with this hold; `armsTo` places them for a trunk. */
 export function blankArms(hold: ArmsHold): MutableArms {
   return {
     hold,
@@ -165,7 +165,7 @@ export function holdWith(arms: MutableArms, hold: ArmsHold): void {
   aimTwoLink(arms.top, hold.topHand, hold.top);
 }
 
-/** The same hold under another way up. */
+/** Places the arms for the trunk's direction up. */
 export function armsTo(arms: MutableArms, up: Vec3): MutableArms {
   const { hold, line, lowerShoulder, topShoulder } = arms;
   arms.up = up;
@@ -179,7 +179,7 @@ export function armsTo(arms: MutableArms, up: Vec3): MutableArms {
   return arms;
 }
 
-/** How the arms' joints change, the hands standing still; to be written over. */
+/** How the arms' joints change while the hands stay; to be overwritten. */
 export interface MutableArmsSlope {
   /** Metres per radian of the unknown. */
   readonly lowerShoulder: MutableVec3;
@@ -199,7 +199,7 @@ export function blankArmsSlope(): MutableArmsSlope {
   };
 }
 
-/** How the arms' joints change while the trunk's way up changes by `up`. The hands stay where they are. */
+/** How the arms' joints change while the trunk's direction up changes by `up`. The hands stay. */
 export function armsSlopeTo(into: MutableArmsSlope, arms: Arms, up: Vec3): MutableArmsSlope {
   const { hold, up: at, line, length, lower, top } = arms;
   const { lowerShoulder, topShoulder } = into;

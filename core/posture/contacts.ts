@@ -15,8 +15,8 @@ const BALL_ABOVE_REST = 0.011;
 export type BodyLengths = Readonly<Record<keyof BodyEstimate['lengths'], number>>;
 
 /**
- * The values of a body's lengths without their spreads, metres: what a solve needs of them. Built again for each problem, so
- * that the solver reads plain numbers where it reads them thousands of times.
+ * The values of a body's lengths without their spreads, metres: what a solve needs of them. The solver reads them thousands of
+ * times, so they are plain numbers.
  */
 export function lengthsOf(body: BodyEstimate): BodyLengths {
   const lengths = {} as Record<keyof BodyEstimate['lengths'], number>;
@@ -26,24 +26,23 @@ export function lengthsOf(body: BodyEstimate): BodyLengths {
 
 /**
  * +1 when the paddler kneels on the paddling side, else −1: the sign of the paddling side's y in the paddler's frame, whose y
- * points to the kneeling side. It turns what is said of the paddling side (lean, hands) and nothing that the fittings hold.
+ * points to the kneeling side. It applies to what depends on the paddling side (lean, hands), not to the fittings.
  */
 export function paddlingSign(seat: Pick<Seat, 'side' | 'kneels'>): 1 | -1 {
   return seat.kneels === otherSide(seat.side) ? -1 : 1;
 }
 
 /**
- * Everything that the fittings fix, in the paddler's frame, metres: the joints that stay where they are while the unknowns
- * of the solve move all others.
+ * The joints that the fittings fix, in the paddler's frame, metres. They stay while the unknowns of the solve move all others.
  */
 export interface Contacts {
   /** Where the kneeling knee bears on its pad. */
   readonly kneeContact: Vec3;
   /** Joint centre of the kneeling knee. */
   readonly knee: Vec3;
-  /** Joint centre of the ankle knelt on. */
+  /** Joint centre of the rear ankle. */
   readonly rearAnkle: Vec3;
-  /** Heel of the foot knelt on. */
+  /** Heel of the rear foot. */
   readonly rearHeel: Vec3;
   /** Ball of that foot, on the rear rest. */
   readonly rearBall: Vec3;
@@ -57,16 +56,16 @@ export interface Contacts {
   readonly frontToe: Vec3;
   /** Joint centre of the front ankle. */
   readonly frontAnkle: Vec3;
-  /** Where the front knee bends to: along the foot, flat. */
+  /** Level direction in which the front knee bends: along the foot. */
   readonly frontDirection: Vec3;
   /** Missing length of shank and foot to the rear rest; 0 when it reaches. */
   readonly rearShortfall: number;
 }
 
 /**
- * Kneeling knee, rear foot and front foot as the fittings hold them, paddler's frame, metres; `stature` in metres sizes what no
- * survey column gives. Always finite: a rest too far away leaves the leg straight and says what is missing. With the pad 11 cm high
- * and foam giving 8 mm the knee bears 10.2 cm over the floor.
+ * Kneeling knee, rear foot and front foot as the fittings hold them, paddler's frame, metres; `stature` in metres scales what
+ * no survey column gives. Always finite: a rest too far away leaves the leg straight, and `rearShortfall` is the missing
+ * length. With the pad 11 cm high and foam giving 8 mm the knee bears 10.2 cm over the floor.
  */
 export function contactsOf(seat: Seat, body: BodyLengths, stature: number): Contacts {
   const { aftM, outM, heightM, foamGiveM } = seat.kneePad;
@@ -76,8 +75,8 @@ export function contactsOf(seat: Seat, body: BodyLengths, stature: number): Cont
 }
 
 /**
- * Knee–ankle–ball: a two-link chain in the upright plane through knee and ball, the ankle above. Nothing of the figure moves
- * it, so that the kneeling shank is known before the solve begins.
+ * Knee–ankle–ball: a two-link chain in the upright plane through knee and ball, the ankle above. The unknowns do not move it,
+ * so the kneeling shank is known before the solve begins.
  */
 function rearFoot({ rearRest }: Seat, body: BodyLengths, { knee, stature }: { knee: Vec3; stature: number }) {
   const rearBall = {

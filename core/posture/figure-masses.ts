@@ -25,9 +25,9 @@ export interface Spanned {
 }
 
 /**
- * Every segment of body and paddle between its joints, kilograms and shares from the first joint; the endpoints are those of
- * `body/segment-masses.ts`. Shares past 1 lie beyond the second joint, as the blade does beyond the lower hand. Fifteen masses:
- * head, trunk, two of each arm and leg segment, and the paddle.
+ * Every segment of body and paddle between its joints: kilograms, and shares from the first joint. The endpoints are those of
+ * `body/segment-masses.ts`. Shares above 1 lie beyond the second joint, as the blade does beyond the lower hand. Fifteen
+ * masses: head, trunk, two of each arm and leg segment, and the paddle.
  */
 export function massesBetweenJoints({ lengths, segments }: BodyEstimate, seat: Seat): Spanned[] {
   const { forearm, hand, footLength, heelToBall } = lengths;
@@ -59,7 +59,7 @@ export function massesBetweenJoints({ lengths, segments }: BodyEstimate, seat: S
     span('frontThigh', 'thigh', ['frontHip', 'frontKnee']),
     span('kneelingShank', 'shank', ['kneelingKnee', 'kneelingAnkle']),
     span('frontShank', 'shank', ['frontKnee', 'frontAnkle']),
-    // Given from heel to toe; the rear foot's toes are tucked, so it is laid off from heel to ball.
+    // The table runs from heel to toe. The rear foot's toes are tucked, so its share counts from heel to ball.
     { ...rearFoot, share: (rearFoot.share * footLength.value) / heelToBall.value },
     span('frontFoot', 'foot', ['frontHeel', 'frontToe']),
     { segment: 'paddle', massKg, from: 'topHand', to: 'lowerHand', share: paddle },
@@ -67,8 +67,8 @@ export function massesBetweenJoints({ lengths, segments }: BodyEstimate, seat: S
 }
 
 /**
- * The common centre as fixed shares of the joints, so that finding it is one weighted sum. `held` is what the joints
- * that the fittings hold bring; `upper` all that hangs on mid-shoulder; `topHand` and `lowerHand` stand still from there.
+ * The common centre as fixed shares of the joints, so that it is one weighted sum. `held` is the part of the joints that the
+ * fittings hold, `upper` the share of all that moves with mid-shoulder; from there the hands do not move.
  */
 export interface CentreWeights {
   /** Body and paddle together. */
@@ -104,8 +104,8 @@ const HANGING: readonly FigurePoint[] = [
 ];
 
 /**
- * Gathers segment masses into one weight for each joint: share × mass over the whole, so that the centre of mass is a weighed
- * sum of a dozen joints in place of fifteen centres. The fittings' own joints are summed once, here.
+ * Gathers segment masses into one weight for each joint: share × mass over the whole, so that the centre of mass is a weighted
+ * sum of a dozen joints instead of fifteen centres. The fittings' own joints are summed once, here.
  */
 export function centreWeights(masses: readonly Spanned[], contacts: Contacts): CentreWeights {
   let massKg = 0;
@@ -130,14 +130,14 @@ export function centreOf(figure: SolverFigure, weighing: Weighing): Vec3 {
   return centreTo(blank(), figure, weighing);
 }
 
-/** How the weights of joints are given: with the length of head and neck, metres. */
+/** The weights of joints, with the length of head and neck, metres. */
 export interface Weighing {
   readonly weights: CentreWeights;
   /** From mid-shoulder to the crown. */
   readonly headNeck: number;
 }
 
-/** The same, written over an earlier one. */
+/** The same, written into `into`. */
 export function centreTo(
   into: MutableVec3,
   { kneelingHip, frontHip, midHip, midShoulder, trunk, leg, arms }: SolverFigure,
@@ -171,8 +171,8 @@ export function blankCentreSlope(): CentreSlope {
 }
 
 /**
- * How the centre of mass moves with one unknown, metres per radian, written over an earlier one. Where the trunk stands still so
- * do head and arms, which are then carried along with mid-shoulder.
+ * How the centre of mass moves with one unknown, metres per radian, written over an earlier one. Where the trunk does not turn,
+ * head and arms only follow mid-shoulder.
  */
 export function centreSlopeTo(
   { centre, arms: moved }: CentreSlope,

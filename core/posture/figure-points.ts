@@ -11,7 +11,7 @@ const HEAD_SHARE = 0.64;
 
 /**
  * Every point that the figure is drawn through (`FIGURE_POINTS`), paddler's frame, metres. Called once, after the solve: the
- * search itself makes do with the joints that its terms need.
+ * search needs only the joints of its terms.
  */
 export function figurePoints({ contacts }: StanceProblem, figure: SolverFigure): Record<FigurePoint, Vec3> {
   const { midShoulder, headTop, arms } = figure;
@@ -45,8 +45,8 @@ export function figurePoints({ contacts }: StanceProblem, figure: SolverFigure):
 }
 
 /**
- * The angles a coach reads (`STANCE_ANGLES`), radians, as `stance/angles.ts` defines them. Five are the unknowns themselves; the
- * other six are read off the points, so that what is written beside the drawing is what is drawn.
+ * The angles a coach reads (`STANCE_ANGLES`), radians, as `angles.ts` defines them. Five are the unknowns themselves. The other
+ * six are measured between the points, so that the values beside the drawing match the drawing.
  */
 export function figureAngles(
   { soleWay }: StanceProblem,

@@ -4,8 +4,8 @@ import type { FigureParts, SolverFigure } from './figure.ts';
 import { type MutableLinkSlope, twoLinkSlopeTo } from './two-link.ts';
 
 /**
- * How the figure changes per radian of one unknown: points in metres per radian, directions per radian. Only what terms of the
- * objective are made of; arms follow the trunk and are found where they are needed, in `centreSlope`.
+ * How the figure changes per radian of one unknown: points in metres per radian, directions per radian. It has only what the
+ * terms of the objective need; the arms' slopes are found in `centreSlopeTo`.
  */
 export interface FigureSlope {
   /** Of the unit vector from the kneeling knee to its hip. */
@@ -27,8 +27,8 @@ export interface FigureSlope {
 }
 
 /**
- * The slopes of a figure's five unknowns, in their order: kept by a search, and written over by `figureSlopesTo`. What stands
- * still in a slope, and what moves with another point, is the same vector throughout.
+ * The slopes of a figure's five unknowns, in their order: kept by a search and overwritten by `figureSlopesTo`. What does not
+ * move in a slope, or moves with another point, is one shared vector.
  */
 export type FigureSlopes = readonly (FigureSlope & {
   readonly trunkUp: MutableVec3;
@@ -67,7 +67,7 @@ export function blankFigureSlopes({ thigh, acrossTurn }: SolverFigure): FigureSl
 }
 
 /**
- * The five slopes of a figure. The thigh carries everything above the knee, the pelvis turns the off hip and the trunk's foot
+ * The five slopes of a figure. The thigh carries everything above the knee, the pelvis turns the off hip and the trunk's base
  * about the kneeling hip, the trunk only what is above it. Exact to 1 part in 10⁶ (tests/core/posture/figure.test.ts).
  */
 export function figureSlopes(figure: SolverFigure, parts: FigureParts): FigureSlopes {

@@ -14,15 +14,17 @@ export interface JointLimit {
 export type JointLimits = Readonly<Record<keyof typeof LIMITS, JointLimit>>;
 
 /**
- * A personal limit is held far more firmly than anatomy's springs: who must not bend a joint past an angle sits another way where
- * any other way is left. It begins to cost this far inside the limit, and half a degree counts as one unit (estimates).
+ * A personal limit is much stiffer than an anatomy limit: a person who must not bend a joint past an angle takes any other
+ * posture that is possible. It begins to cost this far inside the limit, and half a degree counts as one unit (estimates).
  */
 const OWN_LIMIT = { inside: toRadians(1), tolerance: toRadians(0.5) } as const;
 
-/** A limit sideways under this counts as this much, degrees: nobody is asked to lean away from their paddling side. */
+/**
+ * Least sideways limit, degrees; a smaller one counts as this much, so that no paddler must lean away from the paddling side.
+ */
 export const UPRIGHT_DEG = 1;
 
-/** Which limit an athlete's own limit narrows, and from which way; the rear ankle is held by the fittings alone. */
+/** Which limit an athlete's own limit narrows, and at which end. The rear ankle depends on the fittings alone. */
 const NARROWS: Readonly<
   Partial<
     Record<
@@ -41,9 +43,10 @@ const NARROWS: Readonly<
 };
 
 /**
- * Anatomy limits, narrowed by the athlete's own. Personal limits are in degrees of motion (flexion, extension), these in included
- * angles, radians; none widens what anatomy allows. They are one-sided springs, not walls: fittings that leave no other way bend a
- * joint past its limit, and the findings then say stop. `trunkForward` of 30° gives a `trunkPitchMost` at 29°.
+ * Anatomy limits, narrowed by the athlete's own. Personal limits are in degrees of motion (flexion, extension), these in
+ * included angles, radians; none widens what anatomy allows. They are one-sided springs, not walls: fittings that allow no
+ * other posture bend a joint past its limit, and the findings then say stop. `trunkForward` of 30° gives a `trunkPitchMost` at
+ * 29°.
  */
 export function jointLimits({ athlete }: Pick<Seat, 'athlete'>): JointLimits {
   const limits = anatomyLimits();

@@ -11,12 +11,12 @@ export interface Leaning {
   readonly byRoll: Vec3;
 }
 
-/** Keeps a direction lying flat both ways from dividing by nothing. */
+/** Keeps the division finite for a direction that leans by 90° both ways. */
 const LEAST = 1e-12;
 
 /**
- * The unit vector whose side view leans forward by `pitch` and whose view from behind leans toward +y by `roll`, radians:
- * (tan pitch, tan roll, 1) made a unit vector, written so that it holds past the level too. (0, 0) is straight up.
+ * The unit vector whose side view leans forward by `pitch` and whose view from behind leans toward +y by `roll`, radians: (tan
+ * pitch, tan roll, 1) made a unit vector, in a form that holds beyond 90° too. (0, 0) is straight up.
  */
 export function leaning(pitch: number, roll: number): Leaning {
   return leanTo(blankLeaning(), pitch, roll);
@@ -34,7 +34,7 @@ export function blankLeaning(): MutableLeaning {
   return { up: blank(), byPitch: blank(), byRoll: blank() };
 }
 
-/** The same, written over an earlier one. */
+/** The same, written into `into`. */
 export function leanTo(into: MutableLeaning, pitch: number, roll: number): MutableLeaning {
   const { up, byPitch, byRoll } = into;
   const sinP = Math.sin(pitch);

@@ -2,8 +2,8 @@ import { scratch } from '../units/scratch.ts';
 import { dampedStep, equationsFor, type NormalEquations, normalEquations } from './normal-equations.ts';
 
 /**
- * A sum of squares to be made small: `terms` residuals of some unknowns. Written into arrays that the caller keeps, for a solve
- * must not leave garbage behind while a hand is dragging.
+ * A sum of squares to be made small: `terms` residuals of some unknowns. It writes into the caller's arrays, so that a solve
+ * during a drag allocates nothing.
  */
 export interface LeastSquares {
   /** Number of residuals. */
@@ -17,28 +17,30 @@ export interface LeastSquares {
 /** A step smaller than this, radians, ends the search: a hundred-thousandth of a degree. */
 export const STEP_TOLERANCE = 2e-7;
 
-/** More steps than this are never needed by a plausible stance (5 to 20 are usual); an impossible one stops here, still finite. */
+/** Most steps. A plausible stance needs 5 to 20; an impossible one stops here, still finite. */
 const MOST_ITERATIONS = 250;
 
-/** Unknowns are kept within this of upright, radians: past it a leaning has no meaning. Another problem says its own. */
+/**
+ * Unknowns are kept within this of upright, radians: beyond it a leaning has no meaning. Another problem gives its own limit.
+ */
 const FARTHEST = 1.4;
 
-/** Damping, a share of each unknown's own curvature: next to none at first, never quite none; past the most no step is left. */
+/** First damping, as a share of each unknown's own curvature. */
 const FIRST_DAMPING = 1e-3;
-/** Never none: the equations stay solvable where an unknown changes nothing. */
+/** Least damping, above 0: the equations stay solvable where an unknown changes nothing. */
 const LEAST_DAMPING = 1e-9;
-/** Past this no step is left: the search ends. */
+/** Above this damping no useful step is left: the search ends. */
 const MOST_DAMPING = 1e9;
 /** Change of the damping after a good step, and after one that is refused. */
 const DAMPING_FACTOR = 10;
 
 /**
- * A step that lowers the cost by less than this share of what the linearised problem foretold is followed by a more damped
- * one; by more than that, by a freer one. Without it the search zigzags where a leg is nearly straight, for there the true
- * curvature is twice the linearised: 1 in 1000 of random fittings had not ended after 250 steps.
+ * A step that lowers the cost by less than this share of the linear prediction raises the damping. Without it the search
+ * zigzags where a leg is nearly straight, because the true curvature there is twice the linearised one: 1 in 1000 random
+ * fittings had not ended after 250 steps.
  */
 const POOR_SHARE = 0.25;
-/** A step that brings more of what it promised lowers the damping. */
+/** A step that gains more than this share of the prediction lowers the damping. */
 const GOOD_SHARE = 0.75;
 /** Change of the damping after a poor step that is kept. */
 const POOR_FACTOR = 4;
@@ -46,7 +48,7 @@ const POOR_FACTOR = 4;
 /** Where a search ended. */
 export interface Minimum {
   readonly q: Float64Array;
-  /** What is left of the sum of squares; no unit. */
+  /** The remaining sum of squares; no unit. */
   readonly cost: number;
   /** Steps of the search. */
   readonly iterations: number;
@@ -54,10 +56,10 @@ export interface Minimum {
 }
 
 /**
- * Levenberg–Marquardt (Marquardt 1963) on Σ rᵢ² from `start`; unknowns that are not `free` stay where they are.
- * Deterministic; every step lowers the cost or is not taken, so that the end is never above the start. The unknowns are kept
- * within `farthest` of 0 (radians, for a stance); a step under `leastStep` ends the search. `converged` is false only where `MOST_ITERATIONS` ran out: of 150 000 random stances, none; the most that one
- * took was 42.
+ * Levenberg–Marquardt (Marquardt 1963) on Σ rᵢ² from `start`; unknowns that are not `free` stay where they are. Deterministic.
+ * A step that does not lower the cost is not taken, so the end is never above the start. The unknowns are kept within
+ * `farthest` of 0 (radians, for a stance); a step under `leastStep` ends the search. `converged` is false only where
+ * `MOST_ITERATIONS` ran out: of 150 000 random stances, none; the most that one took was 42.
  */
 export function minimise(
   problem: LeastSquares,
@@ -108,7 +110,7 @@ function search(
       const nextCost = sumOfSquares(there);
       if (nextCost <= cost) {
         moved = longestMove(q, next);
-        damping = nextDamping(damping, cost - nextCost, foretold(equations, damping, step));
+        damping = nextDamping(damping, cost - nextCost, predictedGain(equations, damping, step));
         [q, next] = [next, q];
         [residuals, there] = [there, residuals];
         cost = nextCost;
@@ -152,8 +154,8 @@ function searchSpace(unknowns: number, terms: number): SearchSpace {
   };
 }
 
-/** How much the linearised problem says that a damped step lowers the cost. */
-function foretold({ normal, gradient }: NormalEquations, damping: number, step: Float64Array): number {
+/** How much a damped step lowers the cost by the linearised problem. */
+function predictedGain({ normal, gradient }: NormalEquations, damping: number, step: Float64Array): number {
   const n = gradient.length;
   let sum = 0;
   for (let i = 0; i < n; i++) {
@@ -163,10 +165,13 @@ function foretold({ normal, gradient }: NormalEquations, damping: number, step: 
   return sum;
 }
 
-/** The damping after a step that was taken, by what it brought of what was foretold (Madsen, Nielsen & Tingleff 2004). */
-function nextDamping(damping: number, brought: number, promised: number): number {
-  if (brought < POOR_SHARE * promised) return Math.min(MOST_DAMPING / DAMPING_FACTOR, damping * POOR_FACTOR);
-  return brought > GOOD_SHARE * promised ? Math.max(LEAST_DAMPING, damping / DAMPING_FACTOR) : damping;
+/**
+ * The damping after a step that was taken, by its gain against the predicted one (Madsen, Nielsen & Tingleff 2004, Methods for
+ * non-linear least squares problems).
+ */
+function nextDamping(damping: number, gain: number, predicted: number): number {
+  if (gain < POOR_SHARE * predicted) return Math.min(MOST_DAMPING / DAMPING_FACTOR, damping * POOR_FACTOR);
+  return gain > GOOD_SHARE * predicted ? Math.max(LEAST_DAMPING, damping / DAMPING_FACTOR) : damping;
 }
 
 /** The residuals squared and added up. */

@@ -1,6 +1,6 @@
 const deg = (angle: number) => (angle * Math.PI) / 180;
 
-/** Where a joint or an offset likes to be, how far off counts as one unit, and who says so. Radians or metres. */
+/** Preferred value of a joint or an offset, how far off counts as one unit, and the source. Radians or metres. */
 export interface Neutral {
   /** Value in the middle of comfort. */
   readonly at: number;
@@ -13,12 +13,12 @@ const PRACTICE = 'common practice, no source';
 const TUNED = 'estimate: chosen so that the middle of the usual bands gives the usual posture';
 
 /**
- * The posture that the solve departs from as little as it can. Lengths are for a stature of 1.80 m and scale with
- * stature, so that a body scaled with its boat keeps its angles.
+ * The posture that the solve departs from as little as it can. Lengths are for a stature of 1.80 m and scale with stature, so
+ * that a body scaled with its boat keeps its angles.
  *
- * A tolerance is one standard deviation of what persons take as usual: `postureResponse` reads the stance's own doubt from them.
- * Lumbar and pelvic angles of young canoeists at rest vary by 4–7° between persons (López-Miñarro, Muyor, Alacid 2011, J Hum
- * Kinet); joints that answer several of these, as the front knee and hip do, are given up to twice that (estimates).
+ * A tolerance is one standard deviation between persons: `postureResponse` computes the stance's own doubt from them. Lumbar
+ * and pelvic angles of young canoeists at rest vary by 4–7° between persons (López-Miñarro, Muyor, Alacid 2011, J Hum Kinet).
+ * Joints that depend on several of these, such as the front knee and hip, have up to twice that (estimates).
  */
 export const NEUTRAL = {
   /** Included angle of the front knee: over 110° and well short of straight. */
@@ -38,17 +38,17 @@ export const NEUTRAL = {
    * few newton metres all the time (estimate).
    */
   balanceAcross: { at: 0, tolerance: 0.004, source: TUNED },
-  /** Share of the way from kneeling knee to front ball at which the centre of mass likes to stand; tolerance in metres. */
+  /** Preferred place of the centre of mass, as a share of the way from kneeling knee to front ball; tolerance in metres. */
   balanceFore: { at: 0.24, tolerance: 0.025, source: TUNED },
 } as const satisfies Record<string, Neutral>;
 
 /** Stature that the lengths above are written for, metres. */
 export const NEUTRAL_STATURE = 1.8;
 
-/** Past a limit each 2.5° counts as one unit; six missing millimetres of reach likewise. */
+/** Past a limit each 2.5° counts as one unit (estimate). */
 export const LIMIT_TOLERANCE = deg(2.5);
 
-/** Missing reach that counts as one unit, metres at `NEUTRAL_STATURE`. */
+/** Missing reach that counts as one unit, metres at `NEUTRAL_STATURE` (estimate). */
 export const REACH_TOLERANCE = 0.006;
 
 /**

@@ -23,9 +23,9 @@ export function equationsFor(unknowns: number, terms: number): NormalEquations {
 const LEAST_PIVOT = 1e-9;
 
 /**
- * Fills in JᵀJ and Jᵀr from the slopes J (unknown by unknown) and the residuals r; an unknown that is held gets a row of its own
- * that asks for no step. Most terms of a stance answer one unknown or, on their free side, none: products of nothing, more than
- * half of all, are left out.
+ * Fills in JᵀJ and Jᵀr from the slopes J (unknown by unknown) and the residuals r; a held unknown gets a row of its own that
+ * asks for no step. Most terms of a stance depend on one unknown or, on their free side, none: zero products, more than half of
+ * all, are skipped.
  */
 export function normalEquations(
   { normal, gradient, live }: NormalEquations,

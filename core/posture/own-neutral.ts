@@ -2,7 +2,10 @@ import { NEUTRAL_TERMS } from '../document/neutral-schema.ts';
 import type { Seat } from '../document/seat-schema.ts';
 import { STANCE_TERMS } from './stance-terms.ts';
 
-/** How this athlete's neutral posture differs from everybody's, in tolerances, term by term; undefined where nothing was learnt. */
+/**
+ * How this athlete's neutral posture differs from the general one, in tolerances, term by term; undefined where nothing was
+ * learnt.
+ */
 export function ownStrays({ athlete }: Pick<Seat, 'athlete'>): readonly number[] | undefined {
   const neutral = athlete?.neutral;
   if (!neutral || neutral.setAside) return undefined;
@@ -10,8 +13,8 @@ export function ownStrays({ athlete }: Pick<Seat, 'athlete'>): readonly number[]
 }
 
 /**
- * Roots of the covariance of the terms' targets, in tolerances: columns, one value a term. Everybody's vary independently by one
- * tolerance each; those of an athlete whose neutral was learnt by what the pictures left.
+ * Roots of the covariance of the terms' targets, in tolerances: columns, one value a term. In general they vary independently
+ * by one tolerance each; after learning, by the covariance that the pictures left.
  */
 export function strayRoots({ athlete }: Pick<Seat, 'athlete'>): number[][] {
   const neutral = athlete?.neutral;

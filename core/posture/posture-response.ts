@@ -7,8 +7,8 @@ import type { StanceProblem } from './stance-problem.ts';
 const N = STANCE_UNKNOWNS.length;
 
 /**
- * How a stance answers, to first order about its unknowns, when something else changes: the targets of its terms (which differ
- * from person to person by the terms' tolerances), or the body. Unknowns in radians, order of `STANCE_UNKNOWNS`.
+ * First-order response of a stance's unknowns when something else changes: the targets of its terms (which differ between
+ * persons by the terms' tolerances), or the body. Unknowns in radians, order of `STANCE_UNKNOWNS`.
  */
 export interface PostureResponse {
   /** How many terms there are. */
@@ -24,8 +24,9 @@ export interface PostureResponse {
 /**
  * The linear answer of a stance at `q`. The stance minimises a sum of squares in units of the terms' tolerances, so its
  * posterior covariance is (JᵀJ)⁻¹ (Gauss–Newton, the Laplace approximation): `toTargets` times its transpose. A one-sided term
- * counts by the probability that it acts, √Φ(distance ÷ spread of the distance), so that nothing jumps where a limit is touched.
- * Unknowns that are not `free` are held and answer nothing. At a stance of ordinary fittings the trunk's pitch has 5°.
+ * counts by the probability that it acts, √Φ(distance ÷ spread of the distance), so that nothing jumps where a limit is
+ * touched. Unknowns that are not `free` are held and do not respond. With ordinary fittings the trunk's pitch has a standard
+ * deviation of 5°.
  */
 export function postureResponse(
   problem: StanceProblem,
@@ -48,10 +49,10 @@ export function postureResponse(
     }
   }
   const follow = (change: Float64Array) => {
-    const q = new Float64Array(N);
+    const moved = new Float64Array(N);
     for (let k = 0; k < N; k++)
-      for (let t = 0; t < terms; t++) q[k]! -= toTargets[k * terms + t]! * gains[t]! * change[t]!;
-    return q;
+      for (let t = 0; t < terms; t++) moved[k]! -= toTargets[k * terms + t]! * gains[t]! * change[t]!;
+    return moved;
   };
   return { terms, toTargets, toHeld: heldAnswers({ slopes, toTargets, terms }, free), follow };
 }
@@ -73,7 +74,7 @@ function heldAnswers(
   return out;
 }
 
-/** How much each term counts: 1 for a departure; for a one-sided one, by how probable it is that it acts. */
+/** Weight of each term: 1 for a departure; for a one-sided one, by the probability that it acts. */
 function gainsOf(
   { terms }: StanceProblem,
   { slopes, distances }: { slopes: Float64Array; distances: Float64Array },

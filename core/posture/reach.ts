@@ -2,7 +2,7 @@ import { norm, subtract } from '../frame/vec3.ts';
 import type { BodyLengths } from './contacts.ts';
 import type { Stance } from './stance.ts';
 
-/** A leg's two links between places that hold it: its own length, and how far apart the places are, metres. */
+/** A leg as two links between two fixed places, metres. */
 interface Chain {
   /** Length of the first link. */
   readonly first: number;
@@ -31,22 +31,22 @@ export function legChains(
   };
 }
 
-/** How much longer the way is than the leg, metres: positive is missing length, negative what is to spare. */
+/** How much longer the distance is than the leg, metres: positive is missing length, negative is spare length. */
 export function excessOf({ first, second, apart }: Chain): number {
   return apart - first - second;
 }
 
 /**
  * Cosine of a chain's middle angle by the law of cosines, going on smoothly past −1 where the chain is too short: the angle
- * itself stands still there and says nothing of how near it is to bending.
+ * itself is constant there and does not show how near the leg is to bending.
  */
 export function chainCosine({ first, second, apart }: Chain): number {
   return (first ** 2 + second ** 2 - apart ** 2) / (2 * first * second);
 }
 
 /**
- * Angle at a chain's first end between its first link and the way to its other end, radians, for another first link and another
- * excess, the way staying as long as it is. 0 once it is straight.
+ * Angle at a chain's first end between its first link and the line to its other end, radians, for another first link and
+ * another excess at the same distance. 0 once it is straight.
  */
 export function firstAngle({ apart }: Chain, { first, excess }: { first: number; excess: number }): number {
   const second = apart - first - excess;

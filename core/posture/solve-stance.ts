@@ -29,11 +29,11 @@ import { strokePitch } from './stroke-pitch.ts';
 const SHORTFALL_FLOOR = 1e-6;
 
 /**
- * Solves the kneeling figure of one seat in one phase: the least-squares posture over the fittings. Points come in the
- * boat frame (metres), angles in radians. The answer depends on the input alone: `start` (radians, order of
- * `STANCE_UNKNOWNS`) is for tests of exactly that: of 150 000 random stances begun from anywhere none ended 0.001° elsewhere.
- * Always finite; what cannot be reached stands in `shortfalls`. `strays` is one person's own way of kneeling. Without `phase`, ready. A man of 1.80 m with fittings in the
- * middle of the usual bands has his front knee at 119°, his kneeling knee at 92° and his trunk 12° forward.
+ * Solves the kneeling figure of one seat in one phase: the least-squares posture over the fittings. Points come in the boat
+ * frame (metres), angles in radians. The answer depends on the input alone. `start` (radians, order of `STANCE_UNKNOWNS`)
+ * exists to test that: of 150 000 random stances from random starts none ended more than 0.001° elsewhere. Always finite;
+ * `shortfalls` has what cannot be reached. `strays` is one person's own way of kneeling. Without `phase`: ready. For a man of
+ * 1.80 m on fittings in the middle of the usual bands: front knee 119°, kneeling knee 92°, trunk 12° forward.
  */
 export function solveStance(input: {
   body: BodyEstimate;
@@ -63,7 +63,7 @@ export function solvedStance(
 
 /**
  * Unknowns that are held, radians; null is free: the coach's pins, and at catch and exit the trunk's pitch, which is the
- * stroke's own. The other pins are how this athlete kneels, and hold in every phase.
+ * stroke's own. The other pins describe the athlete's own way of kneeling and hold in every phase.
  */
 function pinsOf({ seat, phase }: StanceProblem): (number | null)[] {
   const pins = STANCE_UNKNOWNS.map((name) => {
@@ -76,8 +76,8 @@ function pinsOf({ seat, phase }: StanceProblem): (number | null)[] {
 }
 
 /**
- * The figure at given unknowns (radians, order of `STANCE_UNKNOWNS`), solved or not: what a stance displaced from its
- * least-squares place looks like. Boat frame; `masses` and `forcing` are empty.
+ * The figure at given unknowns (radians, order of `STANCE_UNKNOWNS`), solved or not: for a stance displaced from its
+ * least-squares solution. Boat frame; `masses` and `forcing` are empty.
  */
 export function stanceAt(problem: StanceProblem, q: Float64Array, frame: SeatFrame): Stance {
   const minimum = { q, cost: 0, iterations: 0, converged: true };
@@ -94,7 +94,7 @@ export function solvedUnknowns({ angles }: Pick<Stance, 'angles'>): Float64Array
 const withMasses = lazyProperty<'masses', readonly FigureMass[]>('masses');
 const withForcing = lazyProperty<'forcing', readonly StanceTerm[]>('forcing');
 
-/** The answer in the boat's frame, with everything that is read off it. */
+/** The solved stance in the boat's frame, with everything that follows from it. */
 function described(
   { problem, minimum, figure }: { problem: StanceProblem; minimum: Minimum; figure: SolverFigure },
   { frame, bare = false }: { frame: SeatFrame; bare?: boolean },
@@ -139,7 +139,7 @@ function forcingOf(problem: StanceProblem, q: Float64Array): StanceTerm[] {
   }).sort((a, b) => b.share - a.share);
 }
 
-/** Limbs that do not reach what they should hold, and by how much. */
+/** Limbs that do not reach their fitting or grip, and the missing lengths. */
 function shortfallsOf({ contacts }: StanceProblem, { leg, arms }: SolverFigure): ReachShortfall[] {
   const all: ReachShortfall[] = [
     { part: 'rearRest', shortfall: contacts.rearShortfall },

@@ -10,7 +10,7 @@ import type { StanceSpace } from './stance-space.ts';
 
 /*
  * The measures of a stance (`MEASURES`: radians, metres, and two cosines) and how they change: what every term of the objective
- * is computed from. These run about twenty times for each solve, so that they write into the search's own room and make nothing new.
+ * is computed from. These run about twenty times for each solve, so they write into the search's own memory and allocate nothing.
  */
 
 /** Finds the figure at some unknowns and writes its measures. */

@@ -28,14 +28,14 @@ export interface StanceProblem extends FigureParts {
 }
 
 /**
- * How far what one person takes as usual lies from what the model takes, term by term of the objective, in tolerances: the same
- * in every phase. Drawn from the standard normal spread, and solved, they are draws of the stance's own doubt.
+ * How far one person's preferred values lie from the model's, term by term of the objective, in tolerances; the same in every
+ * phase. Drawn from a standard normal distribution and solved, they sample the stance's own doubt.
  */
 export type Strays = readonly number[];
 
 /**
- * Gathers what does not change during a solve: 5 to 20 evaluations follow, and a hand on the drawing asks for a solve sixty
- * times a second. Without `strays` those that were learnt of the seat's athlete hold, where any were.
+ * Gathers what does not change during a solve: 5 to 20 evaluations follow, and a drag needs sixty solves a second. Without
+ * `strays` those learnt of the seat's athlete hold, if there are any.
  */
 export function stanceProblem(
   body: BodyEstimate,
@@ -62,7 +62,7 @@ export function stanceProblem(
   };
 }
 
-/** The same problem in another phase: only the hands hold the paddle elsewhere. */
+/** The same problem in another phase: only the hold of the paddle differs. */
 export function inPhase(problem: StanceProblem, phase: Phase): StanceProblem {
   return { ...problem, phase, hold: armsHold(problem.lengths, problem.seat, phase) };
 }

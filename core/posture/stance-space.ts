@@ -16,7 +16,7 @@ export interface MutableHipWays {
   readonly thigh: MutableVec3;
 }
 
-/** Everything that a stance's search writes over from one trial to the next. */
+/** Everything that a stance's search overwrites from one trial to the next. */
 export interface StanceSpace {
   readonly figure: MutableFigure;
   readonly slopes: FigureSlopes;
@@ -25,7 +25,7 @@ export interface StanceSpace {
   readonly front: MutableHipWays;
   readonly kneelingGradient: HipGradient;
   readonly frontGradient: HipGradient;
-  /** By `MEASURES`: as they are, and how they change with one unknown. */
+  /** Values by `MEASURES`. */
   readonly measures: Float64Array;
   readonly measureSlopes: Float64Array;
 }
@@ -51,7 +51,7 @@ export function stanceSpace(parts: FigureParts): StanceSpace {
 
 const spaces = scratch<StanceSpace>();
 
-/** Lends the room of the last search to the next one while `use` runs. What `use` gives back must hold none of it. */
+/** Lends the memory of the last search to the next one while `use` runs. The result of `use` must not refer to it. */
 export function inStanceSpace<Result>(parts: FigureParts, use: (space: StanceSpace) => Result): Result {
   return spaces.lend({ fits: () => true, make: () => stanceSpace(parts) }, (space) => {
     refit(space.figure, parts);

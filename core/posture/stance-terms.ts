@@ -4,8 +4,8 @@ import type { JointLimit, JointLimits } from './joint-limits.ts';
 import { NEUTRAL, REACH_TOLERANCE } from './neutral-posture.ts';
 
 /**
- * What the terms of the objective are functions of, in the order of the measures' array. Angles in radians unless said
- * otherwise; several terms may share one measure (a joint's neutral place and its limit).
+ * The variables of the objective's terms, in the order of the measures' array. Angles in radians unless said otherwise; several
+ * terms may share one measure (a joint's neutral place and its limit).
  */
 export const MEASURES = [
   'thighPitch',
@@ -29,8 +29,8 @@ export const MEASURES = [
 export type Measure = (typeof MEASURES)[number];
 
 /**
- * Names of the terms of the objective, in the order of the residuals: what *what is forcing this stance* names. Departures
- * first, then balance, then the one-sided terms of reach and anatomy.
+ * Names of the terms of the objective, in the order of the residuals. Departures first, then balance, then the one-sided terms
+ * of reach and anatomy.
  */
 export const STANCE_TERMS = [
   'frontKnee',
@@ -55,7 +55,7 @@ export const STANCE_TERMS = [
   'thighPitchLimit',
   'thighRollLimit',
 ] as const;
-/** A term's name, as a stance tells what forces it. */
+/** The name of a term. */
 export type StanceTermName = (typeof STANCE_TERMS)[number];
 
 /** A departure counts both ways; the one-sided terms cost nothing on their free side. `within` is free from −at to at. */
@@ -63,10 +63,10 @@ type Sense = 'near' | 'most' | 'least' | 'within';
 
 /** One term: (measure − at) / tolerance where its sense counts, else 0. */
 export interface ObjectiveTerm {
-  /** Place of the value among those that the stance computes. */
+  /** Index of the value in `MEASURES`. */
   readonly measure: number;
   readonly sense: Sense;
-  /** Where the value likes to be, radians or metres. */
+  /** Preferred value or limit, radians or metres. */
   readonly at: number;
   /** How far off counts as one unit of the residual, same unit. */
   readonly tolerance: number;
@@ -82,7 +82,7 @@ const limit = (measure: Measure, sense: Sense, { at, tolerance }: JointLimit): O
   tolerance,
 });
 
-/** The terms that say the same for everybody, whatever body and fittings: departures of angles from neutral. */
+/** Terms that are the same for all bodies and fittings: departures of angles from neutral. */
 const ANGLE_TERMS = {
   kneelingHip: near('kneelingHip'),
   frontHip: near('frontHip'),
@@ -156,8 +156,8 @@ function cosineLimit(measure: Measure, { at, tolerance }: JointLimit): Objective
 }
 
 /**
- * A term's residual for the value of its measure, in units of its tolerance: the sum of their squares is what a stance makes
- * small. 0 on the free side of a one-sided term; continuous at its edge, where only the slope has a corner.
+ * A term's residual for the value of its measure, in units of its tolerance: a stance minimises the sum of their squares. 0 on
+ * the free side of a one-sided term; continuous at its edge, where only the slope has a corner.
  */
 export function residualOf({ sense, at, tolerance }: ObjectiveTerm, value: number): number {
   const off = value - at;
@@ -183,7 +183,7 @@ export function distanceOf({ sense, at, tolerance }: ObjectiveTerm, value: numbe
   return ((sense === 'within' ? Math.abs(value) : value) - at) / tolerance;
 }
 
-/** Where a term's target lies once it strays by so many tolerances: `distanceOf` is then less by as many. */
+/** A term's target moved by `strays` tolerances: `distanceOf` is then less by as many. */
 export function targetOf({ sense, at, tolerance }: ObjectiveTerm, strays: number): number {
   return sense === 'least' ? at - strays * tolerance : at + strays * tolerance;
 }

@@ -4,7 +4,7 @@ import type { Radians } from '../units/angle.ts';
 /** The instant of the stroke that a stance is solved for. */
 export type Phase = 'ready' | 'catch' | 'exit';
 
-/** Every point that the figure is drawn through. `kneeling…` is the leg knelt on; `front…` the other. */
+/** Every point that the figure is drawn through. `kneeling…` is the kneeling leg, `front…` the other. */
 export const FIGURE_POINTS = [
   'kneelingKnee',
   'kneeContact',
@@ -36,7 +36,7 @@ export const FIGURE_POINTS = [
 /** A joint or an end of a limb. */
 export type FigurePoint = (typeof FIGURE_POINTS)[number];
 
-/** Angles a coach reads, radians; the definitions stand with their computation in `stance/angles.ts`. */
+/** Angles a coach reads, radians; `angles.ts` defines and computes them. */
 export const STANCE_ANGLES = [
   /** Included angle hip–knee–ankle of the front leg: π is straight. */
   'frontKnee',
@@ -59,7 +59,7 @@ export const STANCE_ANGLES = [
   /** Kneeling thigh from the vertical seen from behind, toward the kneeling side positive. */
   'thighRoll',
 ] as const;
-/** An angle that a stance is told by. */
+/** An angle of a stance. */
 export type StanceAngle = (typeof STANCE_ANGLES)[number];
 
 /** The five unknowns of the solve, in this order. */
@@ -104,7 +104,7 @@ export interface Stance {
   /** Body and paddle, kilograms. */
   readonly totalMassKg: number;
   readonly shortfalls: readonly ReachShortfall[];
-  /** Terms of the objective, the strongest first: what is forcing this stance. */
+  /** Terms of the objective, the strongest first: what forces this stance. */
   readonly forcing: readonly StanceTerm[];
   /** Steps of the solve. */
   readonly iterations: number;

@@ -9,8 +9,8 @@ export function forwardLimit({ athlete }: Partial<Pick<Seat, 'athlete'>>): numbe
 }
 
 /**
- * The trunk's pitch at the catch or the exit, radians: the athlete's own as set, else the usual one, which goes no farther than a
- * personal limit on the trunk lets it. What the coach has set past the limit stays as set: the findings then say stop.
+ * The trunk's pitch at the catch or the exit, radians: the athlete's own as set, otherwise the usual one within a personal
+ * limit of the trunk. A value that the coach sets beyond the limit stays: the findings then say stop.
  */
 export function strokePitch(
   seat: Pick<Seat, 'stroke'> & Partial<Pick<Seat, 'athlete'>>,

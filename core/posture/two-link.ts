@@ -65,7 +65,7 @@ export function twoLink(from: Vec3, to: Vec3, links: Links): TwoLink {
   return bendTwoLink(blankTwoLink(to, links), from);
 }
 
-/** A chain to be written over, as `bendTwoLink` does. */
+/** A chain that `bendTwoLink` overwrites. */
 export interface MutableTwoLink extends Mutable<TwoLink> {
   /** Metres, as in `TwoLink`. */
   readonly middle: MutableVec3;

@@ -23,26 +23,27 @@ export interface BladeForce {
   readonly acrossN?: number;
 }
 
-/** Knee and front foot are taken to stand at least this far apart fore and aft, metres: closer, the model says nothing. */
+/** Knee and front foot count as at least this far apart fore and aft, metres: closer, the model is not valid (estimate). */
 const LEAST_LEVER = 0.2;
 
-/** The contacts carry at least this share of the weight, whatever the blade lifts: no shares are told of less. */
+/**
+ * The contacts carry at least this share of the weight, however much the blade lifts: below it shares mean nothing (estimate).
+ */
 const LEAST_CARRIED = 0.2;
 
 /**
- * What a force on the blade asks of the contacts, by statics of paddler and paddle together: the arms' pull is inside that
- * body, so only the water's push on the blade, the weight and the contacts count. SI, boat frame; always finite.
+ * Loads of a force on the blade on the contacts, by statics of paddler and paddle together: the arms' pull is inside that body,
+ * so only the water's push on the blade, the weight and the contacts count. SI, boat frame; always finite.
  *
- * Moments about the vertical: the water pushes beside the boat, so the knee is pressed toward the blade and the front foot
- * away from it, by force × (blade's distance out from the knee) ÷ (front foot's distance forward of the knee); a push across
- * the boat is shared by the two like a load on a beam.
- * Moments about an axis across the boat: the water pushes low and the pad holds higher, so the weight seems to move aft by
- * force × (knee's height over the blade) ÷ weight. Moments about the boat's length: knee and front foot are pressed apart
- * at two heights, so it seems to move away from the blade by the sideways force × (knee's height over the foot) ÷ weight.
- * Lift takes weight off the contacts, at the blade's own place.
+ * Moments about the vertical: the water pushes beside the boat, so the knee is pressed toward the blade and the front foot away
+ * from it, by force × (blade's distance out from the knee) ÷ (front foot's distance forward of the knee); a push across the
+ * boat is shared by the two like a load on a beam. Moments about an axis across the boat: the water pushes low and the pad
+ * holds higher, so the weight seems to move aft by force × (knee's height over the blade) ÷ weight. Moments about the boat's
+ * length: knee and front foot are pressed apart at two heights, so it seems to move away from the blade by the sideways force ×
+ * (knee's height over the foot) ÷ weight. Lift takes weight off the contacts, at the blade's own place.
  *
- * Left out: the body's own accelerations, the rear foot's hold, and what the front foot takes of the forward force (all of it is
- * put on the knee). For 80 kg, 200 N and a blade 0.4 m below the knee's bearing point the weight seems to move 0.10 m aft.
+ * Left out: the body's own accelerations, the rear foot's hold, and what the front foot takes of the forward force (all of it
+ * is put on the knee). For 80 kg, 200 N and a blade 0.4 m below the knee's bearing point the weight seems to move 0.10 m aft.
  */
 export function driveLoads(stance: Stance, blade: BladeForce): DriveLoads {
   const { forceN, atZ, atY, liftN = 0, acrossN = 0 } = blade;

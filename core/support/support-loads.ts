@@ -21,7 +21,7 @@ export function supportLoads(stance: Stance, seat: Seat): Support {
   return { ...resting, shareRanges: rangesAbout(resting.shares, corners, stance.centreOfMass) };
 }
 
-/** The same without the ranges of the shares, which cost as much as all else. */
+/** The same without the ranges of the shares, which cost as much as all the rest. */
 export function restingLoads(stance: Stance, seat: Seat): Omit<Support, 'shareRanges'> {
   const contacts = contactPoints(stance);
   const triangle = supportTriangle(contacts);

@@ -31,7 +31,7 @@ export function supportPatches(stance: Stance, seat: Seat): SupportPatches {
     const turn = (2 * Math.PI * k) / KNEE_CORNERS;
     return { x: knee.x + radius * Math.cos(turn), y: knee.y + radius * Math.sin(turn) };
   });
-  // From the knee, not the ankle: where the ankle stands over the toes no way leads from one to the other.
+  // From the knee, not the ankle: where the ankle is above the toes the direction would be undefined.
   const leg = squareTo(points.kneelingKnee, points.rearBall);
   const foot = squareTo(points.frontHeel, points.frontBall);
   return {

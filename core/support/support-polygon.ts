@@ -1,7 +1,7 @@
 import { planeNorm } from '../frame/vec3.ts';
 import { CONTACTS, type Contact } from './support.ts';
 import type { PolygonCorner } from './support-patches.ts';
-import type { InPlan } from './support-triangle.ts';
+import { type InPlan, twiceArea } from './support-triangle.ts';
 
 /** The convex hull of the corners, counter-clockwise seen from above: the support polygon. Metres, boat frame. */
 export function supportPolygon(corners: readonly PolygonCorner[]): PolygonCorner[] {
@@ -9,7 +9,7 @@ export function supportPolygon(corners: readonly PolygonCorner[]): PolygonCorner
   const half = (from: readonly PolygonCorner[]) => {
     const chain: PolygonCorner[] = [];
     for (const corner of from) {
-      while (chain.length > 1 && cross(chain.at(-2)!, chain.at(-1)!, corner) <= 0) chain.pop();
+      while (chain.length > 1 && twiceArea(chain.at(-2)!, chain.at(-1)!, corner) <= 0) chain.pop();
       chain.push(corner);
     }
     return chain.slice(0, -1);
@@ -27,7 +27,7 @@ export function polygonMargin(polygon: readonly PolygonCorner[], at: InPlan) {
   let inside = polygon.length > 2;
   polygon.forEach((p, i) => {
     const q = polygon[(i + 1) % polygon.length]!;
-    if (cross(p, q, at) < 0) inside = false;
+    if (twiceArea(p, q, at) < 0) inside = false;
     const away = toEdge(at, p, q);
     if (away < distance) {
       distance = away;
@@ -50,7 +50,7 @@ export function nearestEdges(polygon: readonly PolygonCorner[], at: InPlan, coun
 
 /** Signed distance from `at` to the line through an edge, metres: positive on the polygon's side. */
 export function edgeDistance([p, q]: readonly [InPlan, InPlan], at: InPlan): number {
-  return cross(p, q, at) / Math.max(planeNorm(q.x - p.x, q.y - p.y), 1e-9);
+  return twiceArea(p, q, at) / Math.max(planeNorm(q.x - p.x, q.y - p.y), 1e-9);
 }
 
 /** Area of the polygon, m² (shoelace formula). */
@@ -105,7 +105,7 @@ export function shareRanges(
         const left = overP > NO_SIDE || overQ > NO_SIDE || overR > NO_SIDE;
         const right = overP < -NO_SIDE || overQ < -NO_SIDE || overR < -NO_SIDE;
         if (left && right) continue;
-        const whole = cross(p, q, r);
+        const whole = twiceArea(p, q, r);
         if (Math.abs(whole) < 1e-12) continue;
         const a = overP / whole;
         const b = overQ / whole;
@@ -134,9 +134,4 @@ function toEdge(at: InPlan, p: InPlan, q: InPlan): number {
   const reach = squared > 0 ? ((at.x - p.x) * along.x + (at.y - p.y) * along.y) / squared : 0;
   const share = Math.min(1, Math.max(0, reach));
   return planeNorm(at.x - p.x - share * along.x, at.y - p.y - share * along.y);
-}
-
-/** Twice the signed area of a triangle. */
-function cross(p: InPlan, q: InPlan, r: InPlan): number {
-  return (q.x - p.x) * (r.y - p.y) - (q.y - p.y) * (r.x - p.x);
 }

@@ -29,7 +29,7 @@ export interface SupportTriangle {
 
 /** The triangle over three contacts, metres, boat frame. */
 export function supportTriangle(corners: Corners): SupportTriangle {
-  const twice = Math.abs(cross(corners.knee, corners.rearFoot, corners.frontFoot));
+  const twice = Math.abs(twiceArea(corners.knee, corners.rearFoot, corners.frontFoot));
   const { knee, rearFoot, frontFoot } = corners;
   const longest = Math.max(between(rearFoot, frontFoot), between(knee, frontFoot), between(knee, rearFoot));
   return { corners, area: twice / 2, inLine: twice <= LEAST_HEIGHT * longest };
@@ -45,11 +45,11 @@ export function supportTriangle(corners: Corners): SupportTriangle {
 export function sharesOf({ corners, inLine }: SupportTriangle, at: InPlan): Record<Contact, number> {
   const { knee, rearFoot, frontFoot } = corners;
   if (inLine) return sharesAlong(corners, at);
-  const whole = cross(knee, rearFoot, frontFoot);
+  const whole = twiceArea(knee, rearFoot, frontFoot);
   return {
-    knee: cross(rearFoot, frontFoot, at) / whole,
-    rearFoot: cross(frontFoot, knee, at) / whole,
-    frontFoot: cross(knee, rearFoot, at) / whole,
+    knee: twiceArea(rearFoot, frontFoot, at) / whole,
+    rearFoot: twiceArea(frontFoot, knee, at) / whole,
+    frontFoot: twiceArea(knee, rearFoot, at) / whole,
   };
 }
 
@@ -92,7 +92,7 @@ const between = (p: InPlan, q: InPlan) => planeNorm(p.x - q.x, p.y - q.y);
 /** Length of an edge. */
 const lengthOf = (corners: Corners, [p, q]: readonly [Contact, Contact]) => between(corners[p], corners[q]);
 
-/** Twice the signed area of a triangle. */
-function cross(p: InPlan, q: InPlan, r: InPlan): number {
+/** Twice the signed area of a triangle, m², positive counter-clockwise. */
+export function twiceArea(p: InPlan, q: InPlan, r: InPlan): number {
   return (q.x - p.x) * (r.y - p.y) - (q.y - p.y) * (r.x - p.x);
 }

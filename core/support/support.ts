@@ -36,11 +36,11 @@ export interface Support {
 }
 
 /**
- * What the drive asks of the contacts, worked out as if the knee alone passed the blade's force into the boat: the most
- * that the pad's fixing may have to hold. SI.
+ * Loads of the drive on the contacts, computed as if the knee alone passed the blade's force into the boat: the most that the
+ * pad's fixing may have to hold. SI.
  */
 export interface DriveLoads {
-  /** Place in plan over which what the contacts carry seems to act, metres, boat frame. */
+  /** Place in plan over which the carried load seems to act, metres, boat frame. */
   readonly seemsAt: InPlan;
   /** Shares of it, negative where a contact would have to pull. */
   readonly shares: Readonly<Record<Contact, number>>;
@@ -48,9 +48,9 @@ export interface DriveLoads {
   readonly loadsN: Readonly<Record<Contact, number>>;
   /** Horizontal force of the knee on the pad, newtons, forward positive. */
   readonly padForwardN: number;
-  /** The same across the boat, newtons, positive toward the blade. */
+  /** Size of the same across the boat, newtons, without a sign. */
   readonly padSidewaysN: number;
-  /** The force that these loads are worked out for, newtons. */
+  /** The blade force that these loads belong to, newtons. */
   readonly bladeForceN: number;
 }
 

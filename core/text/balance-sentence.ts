@@ -3,12 +3,12 @@ import { plainFormat } from './format.ts';
 import type { FormatValue } from './signed-text.ts';
 import type { Words } from './words.ts';
 
-/** Off-centre weight below this, metres, is said to lie over the centreline: a millimetre is finer than any pad is set. */
+/** Off-centre weight below this, metres, counts as over the centreline: no pad is set to a millimetre. */
 const CENTRED_M = 0.001;
 
 /**
- * What the paddler must balance, in plain sentences for a coach: whether the boat stands by itself, what each degree of lean
- * asks, and what the weight beside the centreline asks. Sides as the paddler sees them.
+ * What the paddler must balance, in plain sentences for a coach: whether the boat rights itself, the moment for each degree of
+ * lean, and the moment of weight beside the centreline. Sides as the paddler sees them.
  */
 export function balanceSentence(
   demand: BalanceDemand,

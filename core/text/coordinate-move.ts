@@ -36,7 +36,7 @@ export type Movement =
 /** The part, how it moves when the coordinate grows, and when it falls. */
 type Moves = readonly [part: MovedPart, more: Movement, less: Movement];
 
-/** Each coordinate's movement in words; across the boat it is said by side. */
+/** Each coordinate's movement; across the boat it is given by side. */
 export const MOVES: Readonly<Record<FittingCoordinate, Moves>> = {
   'kneePad.aftM': ['kneePad', 'aft', 'forward'],
   'kneePad.outM': ['kneePad', 'out', 'in'],

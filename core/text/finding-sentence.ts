@@ -8,10 +8,7 @@ type Reader = 'coach' | 'athlete';
 /** Beginnings of the messages for either reader. */
 const READERS = { coach: 'finding', athlete: 'told' } as const;
 
-/**
- * Quantities that are told in the same words: where a fitting is does not fit, the heading names the fitting, and an athlete is
- * told that it does not fit, not why.
- */
+/** Quantities that share their sentences. The heading names the fitting; an athlete reads that it does not fit, not why. */
 const WORDED_AS: Readonly<Record<'coach' | 'athlete', Readonly<Record<string, string>>>> = {
   coach: {
     restTravel: 'padTravel',
@@ -42,8 +39,8 @@ const WORDED_AS: Readonly<Record<'coach' | 'athlete', Readonly<Record<string, st
 };
 
 /**
- * One plain sentence of a judged value. What is in its band is said in a word: the heading has the value. Empty where there is
- * nothing to say.
+ * One plain sentence about a judged value; short where it is in its band, because the heading has the value. Empty where there
+ * is nothing to say.
  */
 export function findingSentence(finding: Finding, words: Words, reader: Reader): string {
   const { severity, distance } = finding;

@@ -28,7 +28,7 @@ const PLAIN_DECIMALS: Readonly<Record<Exclude<Unit, 'm'>, number>> = {
 export interface NumberOptions {
   /** Places after the decimal mark; −1 rounds to tens. */
   readonly decimals: number;
-  /** Writes + before what is above zero: for changes. */
+  /** Writes + before values above zero: for changes. */
   readonly signed?: boolean | undefined;
   /** Half of its 95 % interval, in the unit of the number: no digit is shown that this does not allow. */
   readonly half?: number | undefined;
@@ -43,7 +43,7 @@ export interface LengthOptions {
   readonly half?: number | undefined;
 }
 
-/** How changes of a quantity are written: in which shown unit, so many of them to one of its SI unit. */
+/** How changes of a quantity are written. */
 export interface ChangeUnit {
   readonly unit: string;
   /** Shown units for one SI unit. */
@@ -52,7 +52,7 @@ export interface ChangeUnit {
   readonly decimals: number;
 }
 
-/** Writes numbers and measures as one person likes to read them. SI in; a narrow space stands before the unit. */
+/** Writes numbers and measures by one person's settings. SI in; a narrow space stands before the unit. */
 export interface Format {
   number(value: number, options: NumberOptions): string;
   /** A length in metres, in the chosen unit. `exact` adds a place where the value lies between two shown steps. */
@@ -62,13 +62,13 @@ export interface Format {
   degrees(valueDeg: number, options?: Partial<NumberOptions>): string;
   /** The writer for one quantity of the report, in the form that core's sentences take. */
   quantity(id: string, options?: { signed?: boolean }): FormatValue;
-  /** A quantity's value (SI) as its writer rounds it without a doubt: shown ends and their shown difference agree by it. */
+  /** A quantity's value (SI), rounded as it is shown without a doubt: so shown ends and their shown difference agree. */
   shownValue(quantity: { readonly id: string; readonly unit: Unit; readonly value: number }): number;
   /** A value in SI with its unit: the form that core's sentences take. */
   readonly value: FormatValue;
-  /** A length as one says it to an athlete: `4 mm`, `1.5 cm`, or inches to 1/32. */
+  /** A length as an athlete reads it: `4 mm`, `1.5 cm`, or inches to 1/32. */
   spokenLength(valueM: number): string;
-  /** How small changes of a quantity are written in a table: the unit, so many of it to one SI unit, decimals. */
+  /** How small changes of a quantity are written in a table. */
   changeUnit(quantity: { readonly id: string; readonly unit: Unit }): ChangeUnit;
   /** The chosen unit of length. */
   readonly lengthUnit: 'cm' | 'mm' | 'in';
@@ -88,14 +88,14 @@ interface Fineness {
 
 const MINUS = '\u{2212}';
 
-/** What a person chooses of how numbers are written. */
+/** A person's choices for writing numbers. */
 export interface Writing {
   readonly length: 'cm' | 'mm' | 'in';
   readonly mass: 'kg' | 'lb';
   readonly mark: '.' | ',';
 }
 
-/** Unit that a length is shown in: what is set to a millimetre is told in millimetres where others are in centimetres. */
+/** Unit in which a length is shown: fine lengths are in millimetres where others are in centimetres. */
 function shownLength(inMillimetres: boolean, lengthUnit: Format['lengthUnit']): Format['lengthUnit'] {
   return inMillimetres && lengthUnit === 'cm' ? 'mm' : lengthUnit;
 }
@@ -114,7 +114,7 @@ function valueAsShown(
   return Number((value * perSi).toFixed(decimals)) / perSi;
 }
 
-/** The writer for some choices. It is the one place where numbers become text, on screen, on paper and in scripts. */
+/** The writer for a person's choices. It is the one place where numbers become text, on screen, on paper and in scripts. */
 export function formatOf({ length: lengthUnit, mass: massUnit, mark }: Writing): Format {
   const number = (value: number, { decimals, signed = false, half = 0 }: NumberOptions): string => {
     const digits = rounded(Math.abs(value), shownPlaces(half, decimals));
@@ -171,14 +171,14 @@ export function formatOf({ length: lengthUnit, mass: massUnit, mark }: Writing):
   };
 }
 
-/** Text of a number with so many places; fewer than none round to tens and hundreds. */
+/** Text of a number with this many decimal places; negative ones round to tens and hundreds. */
 function rounded(value: number, decimals: number): string {
   if (decimals >= 0) return value.toFixed(decimals);
   const step = 10 ** -decimals;
   return (Math.round(value / step) * step).toFixed(0);
 }
 
-/** Units but for lengths: so many of the shown one to one of SI, places after the decimal mark, and the sign of the unit. */
+/** Units other than lengths: shown units in one SI unit, decimal places, and the unit's sign. */
 function plainUnit(unit: Exclude<Unit, 'm'>, step: number, massUnit: Format['massUnit']) {
   const decimals = PLAIN_DECIMALS[unit];
   switch (unit) {
@@ -195,7 +195,7 @@ function plainUnit(unit: Exclude<Unit, 'm'>, step: number, massUnit: Format['mas
   }
 }
 
-/** Angles whose own step is finer than this, radians, are written to a thousandth of a degree. */
+/** Angles whose own step is finer than this, radians, are written to a hundredth of a degree, their changes to a thousandth. */
 const FINE_ANGLE = 0.005;
 
 /** Small units, since changes are small. */

@@ -1,13 +1,13 @@
 import type { Finding } from '../evaluation/finding.ts';
 import type { Words } from './words.ts';
 
-/** From this probability on nobody need be told that it is only probable. */
+/** From this probability on a sentence does not say "probably". */
 const SURE = 0.9;
 
 /**
- * A sentence in its doubt. `inside` is said of a value in its band, `outside` of one beyond it: whichever is likelier is said, as
- * probable and, for the coach, with the chance of the other. An athlete is told of what may be outside as "perhaps". A value
- * without doubt is said plainly.
+ * A sentence with its doubt. `inside` describes a value in its band, `outside` one beyond it. The likelier one is said, as
+ * probable and, for the coach, with the chance of the other. For an athlete, what may be outside is "perhaps". A value without
+ * doubt is said plainly.
  */
 export function inDoubt(
   { probability: p }: Pick<Finding, 'probability'>,
@@ -23,7 +23,7 @@ export function inDoubt(
   return words.say('doubt.probably.chance', { sentence: inside, of: oneIn(p) });
 }
 
-/** A chance that can be pictured: 0.3 is one in three. */
+/** A probability as "one in n", 2 to 10: 0.3 is one in three. */
 function oneIn(p: number): number {
   return Math.min(10, Math.max(2, Math.round(1 / p)));
 }

@@ -1,4 +1,6 @@
 import type { BodyNote } from '../body/body.ts';
+import { TABLED_MASS } from '../body/body-notes.ts';
+import { SURVEYED_STATURE } from '../body/survey-estimate.ts';
 import type { Band, Finding, Unit } from '../evaluation/finding.ts';
 import { SIGMAS_95 } from '../evaluation/probability.ts';
 import { quantityDefinition } from '../evaluation/quantities.ts';
@@ -10,7 +12,7 @@ import { supportSentence } from './support-sentence.ts';
 import { isUnusualPlace, unusualPlaceSentence } from './unusual-place.ts';
 import type { Words } from './words.ts';
 
-/** Findings that are a yes or a no carry no figure. */
+/** Findings that are a yes or a no have no number. */
 const YES_NO: readonly string[] = ['strapReleases', 'floorNonSlip', 'padBraced', 'kneelsOnSide'];
 
 /** True for quantities that answer yes or no: they have no edges and no figure. */
@@ -25,8 +27,8 @@ export function quantityName(id: string, words: Words): string {
 }
 
 /**
- * The finding's heading: name, value, and the half-width of its 95 % interval. A side is said in words, never by a sign; where
- * a limb does not reach there is no value, and a place is measured from the boat's middle too where its mark lies elsewhere.
+ * The finding's heading: name, value, and the half-width of its 95 % interval. A side is said in words, never by a sign. Where
+ * a limb does not reach there is no value; where a datum is not amidships, the distance from the boat's middle is added.
  */
 export function findingTitle(finding: Finding, words: Words, format: FormatValue = plainFormat): string {
   const name = quantityName(finding.quantity, words);
@@ -95,17 +97,20 @@ export function notAfloatSentence(
   }
 }
 
-/** What must be known of a body estimate. */
+/** A note on a body estimate, in words. */
 export function bodyNoteSentence(note: BodyNote, words: Words, format: FormatValue = plainFormat): string {
   switch (note.code) {
     case 'extrapolates-stature':
       return words.say('body.extrapolates-stature', {
         stature: format(note.value, 'm'),
-        least: format(1.3, 'm'),
-        most: format(2.15, 'm'),
+        least: format(SURVEYED_STATURE.low, 'm'),
+        most: format(SURVEYED_STATURE.high, 'm'),
       });
     case 'extrapolates-mass':
-      return words.say('body.extrapolates-mass', { least: format(30, 'kg'), most: format(140, 'kg') });
+      return words.say('body.extrapolates-mass', {
+        least: format(TABLED_MASS.low, 'kg'),
+        most: format(TABLED_MASS.high, 'kg'),
+      });
     case 'junior':
       return words.say('body.junior');
     case 'tape-disagrees':

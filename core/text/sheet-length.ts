@@ -27,8 +27,8 @@ export function writtenAngle(deg: number): string {
 }
 
 /**
- * A force for sentences, to tens of newtons: what a joint must hold is not known finer; to hundreds where half of its 95 % interval,
- * `half` in newtons, asks for it. 347 gives `350 N`, and `300 N` where it is known to 400.
+ * A force for sentences, to tens of newtons, or to hundreds where half of its 95 % interval (`half`, newtons) is large. 347
+ * gives `350 N`, and `300 N` with a half of 400.
  */
 export function writtenForce(newtons: number, half = 0): string {
   const step = 10 ** -shownPlaces(half, -1);
@@ -46,11 +46,12 @@ export function wholeMillimetres(lengthM: number): number {
 }
 
 /** Finest division that a sheet is written to, millimetres: 1 mm, or 1/32 in. */
-const SHOWN_STEP: Readonly<Record<SheetUnits, number>> = { mm: 1, in: 25.4 / 32 };
+const SHOWN_STEP: Readonly<Record<SheetUnits, number>> = { mm: 1, in: MM_PER_INCH / 32 };
 
 /**
- * A length as the tape of a sheet reads it, millimetres: whole millimetres, or whole 1/32 in. Sums and differences of readings are
- * readings, so that a sheet agrees with itself in either unit. 175.4 mm reads 175 by a metric tape, 175.42 (6 29/32) by an inch one.
+ * A length as the tape of a sheet reads it, millimetres: whole millimetres, or whole 1/32 in. Sums and differences of readings
+ * are readings too, so the numbers of a sheet agree in either unit. 175.4 mm reads 175 by a metric tape, 175.42 (6 29/32) by an
+ * inch one.
  */
 export function tapeReading(lengthMm: number, units: SheetUnits): number {
   const step = SHOWN_STEP[units];

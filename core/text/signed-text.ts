@@ -13,7 +13,7 @@ export interface HowShown {
 /** Writes a value with its unit, as the reader's language and units want it. */
 export type FormatValue = (value: number, unit: Unit, how?: HowShown) => string;
 
-/** Quantities whose sign would need thinking: the minus is said in words, by the message `signed.…`. */
+/** Quantities whose sign is hard to read: the minus is put in words, by the message `signed.…`. */
 const SIGN_WORDS: Partial<Record<QuantityId, string>> = {
   trimRest: 'lower',
   trimCatch: 'lower',
@@ -61,7 +61,7 @@ const SIGN_WORDS: Partial<Record<QuantityId, string>> = {
   restTravel: 'outside',
 };
 
-/** Signs that are told on both sides of 0. */
+/** Signs that are put in words on both sides of 0. */
 const BOTH: readonly string[] = ['sides'];
 
 /** How a value is reported. */

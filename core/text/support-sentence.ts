@@ -3,7 +3,7 @@ import type { Words } from './words.ts';
 
 /**
  * A coach's sentence on a support margin that is not good: which edge of the support polygon the weight is near or past, by its
- * contacts; or that all three lie in one line. Null where the finding does not say.
+ * contacts; or that all three lie in one line. Null where the finding has no edge.
  */
 export function supportSentence(
   { support, value }: Pick<Finding, 'support' | 'value'>,

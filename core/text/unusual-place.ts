@@ -5,7 +5,7 @@ import type { Words } from './words.ts';
 /** Lengths of these outcomes are small and read finely. */
 const FINE: readonly string[] = ['trimRest', 'supportMargin'];
 
-/** What is said of a place outside its usual band that works: that it does, and what the usual place would bring. */
+/** A sentence about a place outside its usual band that works, and what the usual place would change. */
 export function unusualPlaceSentence(
   { quantity, instead, value, fromMiddleM }: Finding,
   words: Words,
@@ -22,7 +22,7 @@ export function unusualPlaceSentence(
   return words.sentences([works, words.say(key, { where, size, direction: by < 0 ? 'less' : 'more' })]);
 }
 
-/** True for a place that its rule calls unusual and its outcomes bear out. */
+/** True for a place outside its usual band whose outcomes are good. */
 export function isUnusualPlace({ severity, sd, distance, instead }: Finding): boolean {
   return severity === 'check' && !sd && (distance > 0 || instead !== undefined);
 }

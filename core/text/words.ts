@@ -1,9 +1,9 @@
-/** What a message is given: texts, counts, and names to choose by. */
+/** The values of a message: texts, counts, and names to select by. */
 export type MessageValues = Readonly<Record<string, string | number | boolean | undefined>>;
 
 /**
  * Says messages in one language. The program's translator is one; a script may bring its own. Core names messages and their
- * values only: no sentence stands in it.
+ * values only: it contains no sentences.
  */
 export interface Words {
   /** The language, BCP 47. */

@@ -1,4 +1,4 @@
-/** The entries of a record whose names are known: `Object.entries` forgets them. Names without a value are left out. */
+/** The entries of a record, typed by its names (`Object.entries` loses them). Names without a value are left out. */
 export function entriesOf<Name extends string, Value>(
   record: Readonly<Partial<Record<Name, Value>>>,
 ): [Name, Value][] {
@@ -7,7 +7,7 @@ export function entriesOf<Name extends string, Value>(
   );
 }
 
-/** The names of a record that are known: `Object.keys` forgets them. */
+/** The names of a record, typed (`Object.keys` loses them). */
 export function keysOf<Name extends string>(record: Readonly<Partial<Record<Name, unknown>>>): Name[] {
   return Object.keys(record) as Name[];
 }

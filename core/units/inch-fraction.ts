@@ -1,4 +1,4 @@
-/** Inches are written to the nearest 1/32 in (0.8 mm), which is as fine as an inch tape reads and matches 1 mm. */
+/** Inches are written to the nearest 1/32 in (0.8 mm): as fine as an inch tape, and about 1 mm. */
 const THIRTY_SECONDS = 32;
 
 /** Inches as an inch tape reads them, to the nearest 1/32: 6.875 is `6 7/8`; below a 64th it is `0`. */

@@ -1,14 +1,14 @@
-/** What stands behind a lazy property: how its value is made, and the value once it was. */
+/** The state of a lazy property: the function that computes its value, and the value afterwards. */
 interface Kept<Value> {
   readonly make: () => Value;
   value: Value | undefined;
 }
 
 /**
- * Gives objects a property whose value is made when it is first read, and kept: what nobody reads while a hand is dragging then
- * costs nothing. It is an own, enumerable property: spreading, comparing and writing as JSON read it like any other.
+ * Gives objects a property whose value is computed at its first reading and then kept: what nothing reads during a drag costs
+ * nothing. It is an own, enumerable property: spreading, comparing and JSON read it like any other.
  *
- * One getter serves every object. With a getter each, objects would lose the fast layout that the engine gives those made alike.
+ * One getter serves every object: with a getter of their own, objects would not share the engine's fast layout.
  */
 export function lazyProperty<Name extends string, Value>(name: Name) {
   const hidden = Symbol(name);

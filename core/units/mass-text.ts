@@ -5,7 +5,7 @@ export const MASS_UNITS = { kg: 1, lb: 0.45359237 } as const;
 /** Units that masses are written and read in. */
 export type MassUnit = keyof typeof MASS_UNITS;
 
-/** Pounds in a stone; a stone is understood but never shown. */
+/** Kilograms in a stone (14 lb). Stones are read but never shown. */
 const STONE = 14 * MASS_UNITS.lb;
 
 const WRITTEN: readonly WrittenUnit[] = [
@@ -14,7 +14,10 @@ const WRITTEN: readonly WrittenUnit[] = [
   { names: ['st', 'stone', 'stones'], factor: STONE },
 ];
 
-/** Reads a mass as a person writes it, in kilograms: `72,5`, `160 lb`, `11 st 4` (50.80 kg for 8 st). */
+/**
+ * Reads a mass as a person writes it, in kilograms: `72,5`, `160 lb`, `11 st 4`; `8 st` is 50.80 kg. A number without a unit is
+ * in `defaultUnit`.
+ */
 export function parseMass(text: string, { defaultUnit }: { defaultUnit: MassUnit }): ParsedMeasure {
   return parseMeasure(text, {
     units: WRITTEN,

@@ -5,16 +5,16 @@ export interface WrittenUnit {
   readonly factor: number;
 }
 
-/** Why a text could not be read as a measure; sentences belong to whoever shows them. */
+/** Why a text could not be read as a measure, as a code. */
 export type MeasureProblem =
   | { readonly code: 'empty' }
   /** No number where one must stand; `text` is the part that was not understood. */
   | { readonly code: 'not-a-number'; readonly text: string }
   | { readonly code: 'unknown-unit'; readonly text: string }
-  /** 1.234,5.6 or 1,2,3: which mark is the decimal one cannot be told. */
+  /** 1.234,5.6 or 1,2,3: the decimal mark is not clear. */
   | { readonly code: 'unclear-separator'; readonly text: string };
 
-/** What a text was read as: the value in SI, or why it is no measure. */
+/** The value in SI, or why the text is no measure. */
 export type ParsedMeasure =
   | { readonly ok: true; readonly value: number }
   | { readonly ok: false; readonly problem: MeasureProblem };
@@ -122,9 +122,9 @@ function numberOf(found: RegExpExecArray): number | null {
 }
 
 /**
- * Decimal digits with a point or a comma. Both together: the last is the decimal mark and the other groups by three.
- * One kind twice or more groups by three. One alone is the decimal mark: `1,234` is one and a bit, never a thousand,
- * since nothing measured here is that long in its unit.
+ * Decimal digits with a point or a comma. Both together: the last is the decimal mark and the other groups by three. One kind
+ * twice or more groups by three. A single mark is the decimal mark: `1,234` is 1.234, never a thousand, because nothing
+ * measured here is that long in its unit.
  */
 function decimalOf(digits: string): number | null {
   const marks = digits.match(/[.,]/g) ?? [];

@@ -1,2 +1,2 @@
-/** The same fields, to be written over by whoever makes or owns the object. */
+/** The same fields, writable: for the code that makes or owns the object. */
 export type Mutable<T> = { -readonly [Name in keyof T]: T[Name] };

@@ -1,16 +1,19 @@
 /**
- * Room that a computation writes over, kept for the next one. It is the only thing that the core keeps between two calls, and no
- * answer may depend on it: whoever borrows it writes before reading and gives back nothing that lies in it.
+ * Working memory that one computation leaves to the next. No result may depend on it: a borrower writes before it reads, and
+ * returns nothing that lies in it.
  */
 export interface Scratch<Room> {
   /**
-   * Lends the room while `use` runs: the spare one where it fits, a new one else. A computation within a computation gets a room
-   * of its own. After an exception the room is let go.
+   * Lends the memory while `use` runs: the spare one if it fits, otherwise a new one. A nested computation gets memory of its
+   * own. After an exception the memory is dropped.
    */
   lend<Result>(room: { fits(spare: Room): boolean; make(): Room }, use: (room: Room) => Result): Result;
 }
 
-/** A place for one spare room. A hand on the drawing asks for over a hundred searches a second: each would make its room again. */
+/**
+ * A holder of one spare piece of memory. A drag asks for over a hundred searches a second; without it each would allocate
+ * again.
+ */
 export function scratch<Room>(): Scratch<Room> {
   let spare: Room | null = null;
   return {

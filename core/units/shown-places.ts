@@ -1,11 +1,11 @@
-/** From this leading figure on, one figure of a doubt is shown; below it, two (Particle Data Group, see below). */
+/** From this leading part of a doubt on, one figure is shown; below it, two (Particle Data Group, see below). */
 const ONE_FIGURE_FROM = 3.55;
 
 /**
- * Places after the decimal mark that a value's doubt allows, both in the unit that is shown: no more than `most`, and below 0 where
- * tens or hundreds are all that is known. The rule is that of the Particle Data Group (Review of Particle Physics, Introduction,
- * “Rounding”): two figures of the doubt where it begins with 100 to 354, else one; the value ends where its doubt ends. A doubt of
- * 0.83 gives 1, of 14 gives 0, of 83 gives −1.
+ * Decimal places that a value's doubt allows, both in the unit shown: at most `most`, and below 0 where only tens or hundreds
+ * are known. The rule is that of the Particle Data Group (Review of Particle Physics, Introduction, “Rounding”): two figures of
+ * the doubt where it begins with 100 to 354, otherwise one; the value has as many places as its doubt. A doubt of 0.83 gives 1,
+ * of 14 gives 0, of 83 gives −1.
  */
 export function shownPlaces(doubt: number, most: number): number {
   if (!(doubt > 0) || !Number.isFinite(doubt)) return most;
