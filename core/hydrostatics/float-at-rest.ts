@@ -60,7 +60,7 @@ function toldAtRest(hull: Hull, rest: Rest): FloatResult {
   return told.longitudinalGm > 0 ? told : { kind: 'no-equilibrium', reason: PITCHES_OVER };
 }
 
-/** Where a boat lies at rest, with the rest of the answer for whoever asks: see `lazyFloatAtRest`. */
+/** The water plane of a boat at rest, and the rest of the answer on request: see `lazyFloatAtRest`. */
 export interface LazyFloat {
   readonly plane: WaterPlane;
   /** The whole answer, as `floatAtRest` gives it. */
