@@ -10,7 +10,7 @@ const CANVAS = /node_modules[\\/](konva|react-konva|react-reconciler|its-fine)[\
 const PAPERS = /[\\/]core[\\/](setout|show|roster|drilling)[\\/](?!drilled-places|drilling-wish|sheet-inks)/;
 /** The first script and all that it needs. */
 const FIRST =
-  /renderer[\\/](first|client[\\/](ahead|session-header)|route[\\/]addresses)\.ts|app[\\/]contract[\\/]session\.ts|vite[\\/]preload-helper/;
+  /renderer[\\/](first|client[\\/](ahead|session-header)|route[\\/]addresses)\.ts|app[\\/]contract[\\/]session\.ts/;
 const SHARED = /renderer[\\/](?!jobs|pages|shell)\w+[\\/]/;
 
 /** The files of the pose model that the page may ask for: the script, both builds of its WebAssembly, one model. */
@@ -102,7 +102,9 @@ export default defineConfig({
           groups: [
             // Libraries change seldom; apart from them the program's own script stays small to read and to load again.
             { name: 'schemas', test: /node_modules[\\/]zod/, priority: 3 },
-            // In one file: the first script waits for nothing else.
+            // Vite's own helper, which every lazy page needs and the worker too: it would come to lie with one of them.
+            { name: 'load-lazily', test: /vite[\\/]preload-helper/, priority: 7 },
+            // In one file: the first script waits for little else.
             { name: 'first', test: FIRST, priority: 6 },
             // Only the planner of holes loads it.
             { name: 'highs', test: /node_modules[\\/]highs/, priority: 4 },

@@ -3,7 +3,7 @@ import { dataFolder } from '../shell/data-folder.ts';
 import { programFolder } from '../shell/installed.ts';
 import { faultForLog, type Log, lastLogLines, openLog } from '../shell/log-file.ts';
 import { say, speakAsTerminal, words } from '../shell/say.ts';
-import { buildPage } from './build-page.ts';
+import { buildPage, buildProgram } from './build-parts.ts';
 import { parseOptions, type StartOptions } from './options.ts';
 import { runElectron } from './run-electron.ts';
 import { runLoopback } from './run-loopback.ts';
@@ -18,6 +18,8 @@ async function start(options: StartOptions): Promise<number> {
   const folder = dataFolder(options.data);
   const log = openLog(folder);
   await buildPage(root);
+  // As sources, which is slow to start: the next start finds it built.
+  if (import.meta.url.endsWith('.ts')) await buildProgram(root);
   if (options.shell !== 'loopback') {
     const insist = options.shell === 'electron';
     const run = await runElectron({ root, folder, log, insist });

@@ -34,7 +34,7 @@ export async function runElectron(start: {
   const binary = await findBinary(root, { insist });
   if (binary.kind === 'interrupted') return { kind: 'ended', code: INTERRUPTED, sentence: null };
   if (binary.kind === 'none') return unavailable(binary.reason);
-  const { buildElectron } = await import('./build-page.ts');
+  const { buildElectron } = await import('./build-parts.ts');
   await buildElectron(root);
   return runWindow([binary.path, root, `--data=${folder}`], log);
 }

@@ -1,9 +1,10 @@
-import { readFileSync } from 'node:fs';
-import { join } from 'node:path';
+import { existsSync, readFileSync } from 'node:fs';
+import { dirname, join } from 'node:path';
 
 /** The folder that holds package.json, `assets/` and `renderer/dist/`, whether run from source or built. */
 export function programFolder(from: string): string {
-  return join(from, '..', '..');
+  const above = dirname(from);
+  return existsSync(join(from, 'package.json')) || above === from ? from : programFolder(above);
 }
 
 /** The program's version, as package.json says it. */

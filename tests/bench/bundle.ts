@@ -8,9 +8,9 @@ const KIB = 1024;
 
 /**
  * The scripts that stand before somebody can work at the bench: those of these names and all that they import, each once. What a
- * script only imports when asked to (another page, a language, the solver of hole plans) is not among them.
+ * script only imports when asked to (another page, a language, the solver of hole plans) is not among them. Texts by file name.
  */
-function loadedBy(names: readonly string[]): Buffer[] {
+export function loadedBy(names: readonly string[]): ReadonlyMap<string, string> {
   const folder = join(BUILT, 'assets');
   const files = readdirSync(folder).filter((file) => extname(file) === '.js');
   const found = new Map<string, string>();
@@ -25,7 +25,7 @@ function loadedBy(names: readonly string[]): Buffer[] {
     if (!file) throw new Error(`the built page has no script ${name}`);
     open(file);
   }
-  return [...found.values()].map((text) => Buffer.from(text));
+  return found;
 }
 
 /** A script that another imports before it runs: `from"./x.js"` or `import"./x.js"`, but not `import("./x.js")`. */
@@ -44,7 +44,7 @@ export function bundleFacts(): Fact[] {
   const scripts = of('.js', (file) => isOwn(file) && !isTexts(file));
   const [texts, styles] = [of('.js', isTexts), of('.css')];
   const copied = of('.js', (file) => !isOwn(file));
-  const bench = loadedBy(['first', 'main', 'bench-page', 'analysis-worker']);
+  const bench = [...loadedBy(['first', 'main', 'bench-page', 'analysis-worker']).values()];
   return [
     fact('page script', kib(scripts)),
     fact('page script, compressed', kib(bench.map((s) => gzipSync(s)))),

@@ -19,6 +19,7 @@ export const PROGRAM: Build = {
   made: [
     'renderer/dist/index.html',
     ...['main.js', 'worker.js', 'preload.cjs'].map((name) => `app/dist/electron/${name}`),
+    ...['start-built.js', 'worker.js'].map((name) => `app/dist/launch/${name}`),
   ],
   note: 'renderer/dist/built-from.txt',
 };

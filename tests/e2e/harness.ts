@@ -41,7 +41,7 @@ export async function startProgram(
   const child = spawn(
     join(ROOT, 'node_modules/.bin/node'),
     [
-      'app/launch/start.ts',
+      'app/launch/start.js',
       ...['--shell', 'loopback', '--no-browser', '--data', dataDir, '--port', String(options.port ?? 0)],
     ],
     { cwd: ROOT, stdio: ['pipe', 'pipe', 'pipe'] },

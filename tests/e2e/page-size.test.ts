@@ -1,5 +1,5 @@
 import { expect, it } from 'vitest';
-import { bundleFacts } from '../bench/bundle.ts';
+import { bundleFacts, loadedBy } from '../bench/bundle.ts';
 
 /**
  * What the scripts may weigh together that stand before somebody can work at the bench, gzip, KiB: the frame, the bench, the canvas
@@ -19,4 +19,12 @@ it(`the scripts of the bench, its worker included, are at most ${MOST_KIB} KiB (
 
 it(`all scripts together are at most ${MOST_OF_ALL_KIB} KiB compressed`, () => {
   expect(size('scripts of all pages and workers, compressed')).toBeLessThan(MOST_OF_ALL_KIB);
+});
+
+it('the worker loads none of the page’s own scripts: they begin with the window, which it has not', () => {
+  const names = [...loadedBy(['analysis-worker']).keys()].map((name) =>
+    name.replace(/-[\w-]{8}\.js$|\.js$/, ''),
+  );
+  expect(names).toContain('core');
+  expect(names.filter((name) => ['first', 'main', 'shared', 'libraries'].includes(name))).toEqual([]);
 });

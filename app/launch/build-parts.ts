@@ -1,0 +1,76 @@
+import { readdirSync, statSync } from 'node:fs';
+import { join } from 'node:path';
+import { say } from '../shell/say.ts';
+
+/** Something that is built: a file that is written last, what it is made from, and how. Paths below the program's folder. */
+interface Part {
+  readonly made: string;
+  readonly from: readonly string[];
+  readonly config: string;
+}
+
+const TEXTS = 'assets/messages';
+const PAGE: Part = {
+  made: 'renderer/dist/index.html',
+  from: ['renderer', 'core', 'app/contract', 'app/language', TEXTS, 'package-lock.json'],
+  config: 'renderer/vite.config.ts',
+};
+const ELECTRON: Part = {
+  made: 'app/dist/electron/preload.cjs',
+  from: ['app', 'core', TEXTS, 'package-lock.json'],
+  config: 'app/electron/vite.config.ts',
+};
+const PROGRAM: Part = {
+  made: 'app/dist/launch/worker.js',
+  from: ['app', 'core', TEXTS, 'package-lock.json'],
+  config: 'app/launch/vite.config.ts',
+};
+
+/** Builds the page if it is missing or older than what it is made from. */
+export async function buildPage(root: string): Promise<void> {
+  if (isOlder(root, PAGE)) await build(root, PAGE, say('launch.building'));
+}
+
+/** Builds Electron's scripts if they are missing or older than what they are made from. */
+export async function buildElectron(root: string): Promise<void> {
+  if (isOlder(root, ELECTRON)) await build(root, ELECTRON, say('launch.building-shell'));
+}
+
+/** Builds the program that serves the page to a browser, for the next start; the same rule. */
+export async function buildProgram(root: string): Promise<void> {
+  if (isOlder(root, PROGRAM)) await build(root, PROGRAM, say('launch.building'));
+}
+
+/** Whether the built program is there and newer than what it is made from. */
+export function isProgramBuilt(root: string): boolean {
+  return !isOlder(root, PROGRAM);
+}
+
+async function build(root: string, { config }: Part, says: string): Promise<void> {
+  console.log(says);
+  // Whatever started us (a test run, say), the parts are built as they are shipped.
+  process.env.NODE_ENV = 'production';
+  const { createBuilder } = await import('vite');
+  const builder = await createBuilder({
+    configFile: join(root, config),
+    configLoader: 'native',
+    logLevel: 'warn',
+  });
+  await builder.buildApp();
+}
+
+function isOlder(root: string, { made, from }: Part): boolean {
+  const madeAt = statSync(join(root, made), { throwIfNoEntry: false })?.mtimeMs;
+  return madeAt === undefined || from.some((path) => isNewer(join(root, path), madeAt));
+}
+
+/** Whether a file, or anything in a folder, was changed after this instant. A thousand files are looked at: the least for each. */
+function isNewer(path: string, thanMs: number): boolean {
+  const found = statSync(path, { throwIfNoEntry: false });
+  if (!found?.isDirectory()) return found !== undefined && found.mtimeMs > thanMs;
+  return readdirSync(path, { withFileTypes: true }).some((entry) => {
+    if (entry.name === 'dist' || entry.name === 'node_modules') return false;
+    const inside = `${path}/${entry.name}`;
+    return entry.isDirectory() ? isNewer(inside, thanMs) : statSync(inside).mtimeMs > thanMs;
+  });
+}
