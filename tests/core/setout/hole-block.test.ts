@@ -13,7 +13,7 @@ describe('the block of holes', () => {
     expect(plainSpaces(holes.heading)).toBe('Holes: knee pad, 6.5 mm, every 25 mm');
     expect(holes.entries.filter(({ now }) => now)).toEqual([{ label: '7', value: '175 aft', now: true }]);
     expect(holes.sentence).toContain('Two rows, 80 left and 10 right of the centreline.');
-    expect(holes.sentence).toContain('Hole n sets the knee n × 25 mm aft. Used: hole 7.');
+    expect(plainSpaces(holes.sentence!)).toContain('Hole n sets the knee n × 25 mm aft. Used: hole 7.');
   });
 
   it('says that a setting stands between two holes', () => {
