@@ -1,9 +1,9 @@
-/** The page's live region: what is put here is spoken by a screen reader when it has a moment. */
+/** The page's live region: a screen reader speaks its text as soon as it is idle. */
 export const LIVE_REGION_ID = 'spoken';
 
 let turn = 0;
 
-/** Has a sentence spoken. Said twice in a row it is spoken twice: an invisible mark makes the texts differ. */
+/** Speaks a sentence. The same sentence twice in a row is spoken twice: an invisible mark makes the texts differ. */
 export function announce(sentence: string): void {
   const region = document.getElementById(LIVE_REGION_ID);
   if (!region) return;

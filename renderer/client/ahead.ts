@@ -3,7 +3,7 @@ import type { CallResult } from '../../app/contract/result.ts';
 import { sessionHeader } from './session-header.ts';
 import '../../app/contract/bridge.ts';
 
-/** A call under way, and what it asks. */
+/** A call that was sent, and its input. */
 interface Sent {
   readonly asks: string;
   readonly answer: Promise<unknown>;
@@ -28,10 +28,10 @@ export async function send<N extends CallName>(
   return (await response.json()) as CallResult<CallOutput<N>>;
 }
 
-/** Sends what the page will ask first while its scripts are still on the way. Holds until the person goes to another page. */
+/** Sends the page's first calls while its scripts are still loading. Valid until another page is opened. */
 export function sendAhead<N extends CallName>(name: N, input: CallInput<N>): void {
   const answer = send(name, input);
-  // Whoever takes the answer hears of the fault.
+  // The caller that takes the answer gets the error.
   answer.catch(() => {});
   waiting = [...waiting, { asks: asksOf(name, input), answer }];
   window.addEventListener('hashchange', forget, { once: true });

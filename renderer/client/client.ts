@@ -3,7 +3,7 @@ import type { CallResult } from '../../app/contract/result.ts';
 import { say } from '../language/messages.ts';
 import { send, takeAhead } from './ahead.ts';
 
-/** Asks the program for something. Never rejects: a program that is gone is a refusal like any other. */
+/** Calls the program. Never rejects: if the program is gone, the result is a refusal. */
 export async function call<N extends CallName>(
   name: N,
   input: CallInput<N>,

@@ -23,7 +23,7 @@ export async function upload(file: File): Promise<CallResult<{ upload: string }>
   }
 }
 
-/** Follows a waiting file once, so that the browser keeps it under its own name. */
+/** Downloads a waiting file, so that the browser saves it under its own name. */
 export function fetchDelivery(href: string): void {
   const link = document.createElement('a');
   link.href = href;

@@ -9,7 +9,7 @@ export interface Asked<T> {
   readonly value: T | null;
   readonly error: CallError | null;
   readonly reload: () => void;
-  /** Counts the answers: a new one, a new number. */
+  /** Increases with each answer. */
   readonly round: number;
 }
 

@@ -5,7 +5,7 @@ import { say, words } from '../language/messages.ts';
 import { call } from './client.ts';
 import { fetchDelivery } from './upload.ts';
 
-/** Making a file of paper: whether it is under way, what came of it in words, and why it was refused. */
+/** Making a paper file: whether it is being made, the result in words, and why it was refused. */
 export interface PaperExport {
   readonly busy: boolean;
   readonly told: string;

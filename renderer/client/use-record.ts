@@ -13,7 +13,7 @@ interface Found<T> {
 /** What a page asks for: nothing while the record is yet to be made. */
 const wanted = (id: string) => (id === 'new' ? null : { id });
 
-/** An id out of an address may be of no record at all, or no id. */
+/** An id from an address may not exist or not be valid. */
 const NO_RECORD: readonly string[] = ['not-found', 'bad-input'];
 
 function foundOf<T>(id: string, { value, error, reload }: Asked<T>): Found<T> {

@@ -4,7 +4,7 @@ import { say } from '../language/messages.ts';
 import { call } from './client.ts';
 import { fetchDelivery } from './upload.ts';
 
-/** Hands tables to the person as CSV files; tells where one went, or why not. */
+/** Exports tables as CSV files; says where a file was saved, or why not. */
 export function useTableExport() {
   const [refusal, setRefusal] = useState<CallError | null>(null);
   const [told, setTold] = useState('');

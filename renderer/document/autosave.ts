@@ -1,6 +1,6 @@
 import type { Fit } from '../../core/document/fit-schema.ts';
 
-/** What became of one attempt to keep a draft. */
+/** The result of one attempt to save a draft. */
 export type KeepOutcome =
   | { readonly kind: 'kept'; readonly savedAt: string }
   /** Worth trying again: the program did not answer, the disk was full. */
@@ -34,7 +34,7 @@ interface AutosaveOptions {
   readonly tell: (state: KeepingState) => void;
 }
 
-/** Brings the newest state of one fit to the disk, one call at a time, and tries again when it fails. */
+/** Saves the newest state of one fit to the disk, one call at a time, and tries again if it fails. */
 export class Autosave {
   private readonly options: AutosaveOptions;
   private waiting: Fit | null = null;

@@ -1,7 +1,7 @@
 import { createStore, type StoreApi } from 'zustand/vanilla';
 import type { Finding, Severity } from '../../core/evaluation/finding.ts';
 
-/** Where one finding stands in the margin, for the leader line from it to its part of the drawing. */
+/** Where one finding is in the margin, for the leader line to its part of the drawing. */
 export interface NotePlace {
   readonly findingId: string;
   readonly part: Finding['part'];

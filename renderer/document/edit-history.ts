@@ -1,6 +1,6 @@
 import type { Fit } from '../../core/document/fit-schema.ts';
 
-/** One step of the hand: what it was called, and the fit as it stood before it. */
+/** One step of undo: its name, and the fit before it. */
 interface Step {
   readonly name: string;
   readonly fit: Fit;
@@ -8,9 +8,9 @@ interface Step {
 
 /** Undo and redo by whole gestures, unlimited within a session. Fits share their untouched parts, so steps are light. */
 export interface EditHistory {
-  /** The fit has left `before` by the gesture `name`; what could be redone is forgotten. */
+  /** Records that the gesture `name` changed the fit from `before`; steps that could be redone are dropped. */
   record(name: string, before: Fit): void;
-  /** Gives back the fit before the last step, given the one that stands now; null when there is none. */
+  /** Returns the fit before the last step, given the present one; null when there is none. */
   undo(now: Fit): Step | null;
   redo(now: Fit): Step | null;
   clear(): void;

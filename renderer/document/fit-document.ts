@@ -31,20 +31,20 @@ export interface FitState extends KeepingState {
   readonly redoName: string | null;
   readonly canUndo: boolean;
   readonly canRedo: boolean;
-  /** The gesture under way; null when the hand is empty. */
+  /** The name of the current gesture; null when there is none. */
   readonly gestureName: string | null;
 }
 
 export type FitEdit = (fit: Fit) => Fit;
 export type LiveListener = (fit: Fit, report: Report) => void;
 
-/** One movement of the hand, from taking hold to letting go. After `end` or `cancel` its calls do nothing. */
+/** One gesture, from press to release. After `end` or `cancel` its calls do nothing. */
 export interface Gesture {
   /** Applies `edit` to the fit **as it stood when the gesture began**, and tells the live listeners only. */
   move(edit: FitEdit): Report;
-  /** Lets go: one step of undo, the store hears of it, the draft goes to the disk. */
+  /** Ends it: one step of undo, the store is told, the draft is saved. */
   end(): void;
-  /** Puts everything back exactly as it was. */
+  /** Restores the fit from before the gesture exactly. */
   cancel(): void;
 }
 
@@ -63,16 +63,16 @@ export interface FitDocument extends Pick<StoreApi<FitState>, 'getState' | 'getI
   replace(fit: Fit): void;
   /** The fit and report as drawn this instant, a gesture's moves included. */
   live(): { readonly fit: Fit; readonly report: Report };
-  /** Hears of every change of the fit as drawn: moves, ends, cancels, undo. Gives back a function that stops it. */
+  /** Called at every change of the fit as drawn: moves, ends, cancels, undo. Returns a function that stops it. */
   onLive(listener: LiveListener): () => void;
   focusSeat(seat: number): void;
   light(part: string | null): void;
   showGhost(fit: Fit | null): void;
   /** The fit as it stands was kept as a revision at this instant; its draft is no longer needed. */
   keptAsRevision(savedAt: string): void;
-  /** Sends at once what is not on the disk yet. */
+  /** Saves at once what is not on the disk yet. */
   keepNow(): Promise<void>;
-  /** Ends the document: what waits is sent, nothing is told any more. */
+  /** Closes the document: unsaved changes are saved, listeners are no longer called. */
   close(): Promise<void>;
 }
 
@@ -140,7 +140,7 @@ export function createFitDocument(options: {
     settling = setTimeout(settle, SETTLE_MS);
   }
 
-  /** Makes `fit` the state of the document, as seen by the page and the disk. */
+  /** Makes `fit` the state of the document for the page and on the disk. */
   function commit(fit: Fit, report: Report): void {
     show(fit, report);
     const seat = Math.min(store.getState().seat, fit.seats.length - 1);
@@ -189,7 +189,7 @@ export function createFitDocument(options: {
     return mine;
   }
 
-  /** One edit at once; false when it changed nothing. */
+  /** Makes one edit; false if it changed nothing. */
   function step(
     name: string,
     edit: FitEdit,

@@ -1,7 +1,7 @@
 import type { Fit } from '../../core/document/fit-schema.ts';
 import { createEditHistory, type EditHistory } from './edit-history.ts';
 
-/** So many fits' steps are kept while the program is open; the ones left longest ago go first. */
+/** The most fits whose steps are kept while the program is open; the ones left longest ago go first. */
 const MOST = 20;
 
 const kept = new Map<string, { readonly history: EditHistory; readonly left: Fit }>();
@@ -23,7 +23,7 @@ export function historyFor(fitId: string, opened: Fit): EditHistory {
   return before && saysTheSame(before.left, opened) ? before.history : createEditHistory();
 }
 
-/** Whether two plain values say the same, whatever the order of their keys; undefined is as good as absent. */
+/** Whether two plain values are equal, in any order of their keys; undefined counts as absent. */
 function saysTheSame(a: unknown, b: unknown): boolean {
   if (Object.is(a, b)) return true;
   if (typeof a !== 'object' || typeof b !== 'object' || a === null || b === null) return false;

@@ -2,14 +2,14 @@ import type { Fit } from '../../core/document/fit-schema.ts';
 import type { Report } from '../../core/evaluation/report.ts';
 import type { FitDocument, LiveListener } from './fit-document.ts';
 
-/** Texts are told a change at once, and then at most this often, milliseconds: nobody reads numbers faster. */
+/** Texts change at once, and then at most this often, milliseconds: nobody reads numbers faster. */
 export const TELL_EVERY_MS = 50;
 
 const shared = new WeakMap<FitDocument, { listeners: Set<LiveListener> }>();
 
 /**
- * Hears of a document's live changes in an animation frame, the latest only: for texts of the page that follow the
- * hand. All texts of a document share one frame. Gives back a function that stops it.
+ * Calls back with a document's latest live change, in an animation frame: for texts of the page that change during a
+ * drag. All texts of a document share one frame. Returns a function that stops it.
  */
 export function onLiveFrame(document: FitDocument, listener: LiveListener): () => void {
   let bus = shared.get(document);

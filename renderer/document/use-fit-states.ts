@@ -10,7 +10,7 @@ import { draftsAnswered } from './keep-draft.ts';
 /** A state of a fit: as it stands now, or as one of its revisions had it. */
 export interface FitMoment {
   readonly fit: Fit;
-  /** What paper says of it: number (null for what no revision holds yet), name, when it was kept. */
+  /** What paper shows: number (null if no revision has this state yet), name, when it was saved. */
   readonly revision: ExportInput['revision'];
   /** Why it was made, in the coach's words. */
   readonly reason: string;
@@ -101,7 +101,7 @@ function savedState(fit: Fit, { id, number, name, savedAt, reason }: RevisionSum
   return { fit, revision: { number, name, mark: revisionMark(id), keptAt: savedAt }, reason };
 }
 
-/** What stands now: the draft if there is one, else the newest revision. What was never kept is of this moment. */
+/** The present state: the draft if there is one, else the newest revision. A state that was never saved is dated now. */
 export function presentOf({ fit, draftSavedAt, revisions }: OpenedFit): FitMoment {
   const [newest] = revisions;
   if (draftSavedAt === null && newest) {

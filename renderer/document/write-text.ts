@@ -1,6 +1,6 @@
 /**
- * Changes what an element says by changing its text node. Replacing the node instead would wake whatever watches the
- * page's elements: the leaves of the margin then look for what can be focused, at every move of the hand.
+ * Changes an element's text by changing its text node. Replacing the node would trigger every observer of the page's
+ * elements: the tabs of the margin would then search for focusable elements at every move.
  */
 export function writeText(place: Element, text: string): void {
   const node = place.firstChild;

@@ -24,7 +24,7 @@ interface BenchDrawingProps {
   readonly hand: HandStore;
 }
 
-/** The drawing of a fit: three tied views and the boat afloat above them, with the hand that moves the fittings. */
+/** The drawing of a fit: three views on one scale and the boat afloat above them, with the handles that move the fittings. */
 export function BenchDrawing(props: BenchDrawingProps) {
   const { document: fitDocument, hand } = props;
   const host = useRef<HTMLDivElement>(null);
@@ -34,7 +34,7 @@ export function BenchDrawing(props: BenchDrawingProps) {
   const about = useId();
 
   useLayoutEffect(() => canvas?.setDensity(density), [canvas, density]);
-  // What stands over the paper is placed by the new layout, so it is drawn again once that is known.
+  // What lies over the canvas is placed by the new layout, so it is rendered again once that is known.
   const [, setLaidOutFor] = useState('');
   useLayoutEffect(() => {
     canvas?.resize(width, height);
@@ -115,7 +115,7 @@ function useBenchCanvas(
   return { canvas, takeLayer };
 }
 
-/** Tells the part's card, which stands beside the drawing in the page, where the drawing has left room for it. */
+/** Tells the part's card, an element beside the drawing, where the drawing has left room for it. */
 function placeCard(frame: HTMLElement, { card, cardPlace, look }: SheetLayout): void {
   if (frame.dataset.card !== cardPlace) frame.dataset.card = cardPlace;
   const { left, top, width, height } = card;
@@ -134,7 +134,7 @@ function placeCard(frame: HTMLElement, { card, cardPlace, look }: SheetLayout): 
   }
 }
 
-/** Says on the drawing why the hand could not take a part. (It is spoken where it is refused.) */
+/** Shows on the drawing why a part could not be moved. (It is spoken where it is refused.) */
 function Refused({ hand }: { hand: HandStore }) {
   const refused = useStore(hand, (state) => state.refused);
   return refused && <p className="drawing-refused">{refused}</p>;
@@ -170,7 +170,7 @@ function useDensity(): number {
   return density;
 }
 
-/** Draws again when colours, units, fonts or density change: none of them is told by the fit. */
+/** Draws again when colours, units, fonts or density change: these are not part of the fit. */
 function useRestyle(canvas: BenchCanvas | null, density: number): void {
   const display = useDisplay();
   // biome-ignore lint/correctness/useExhaustiveDependencies: density and display are what makes a new style

@@ -4,7 +4,7 @@ import type { ViewPoint } from '../../core/graphics/view.ts';
 import { CAPITALS_OVER_SIZE } from '../../core/setout/sheet-inks.ts';
 import { ROLE_COLOURS } from './view/palette.ts';
 
-/** How a page shows the roles of a list of shapes. */
+/** The style of each role of a list of shapes on a page. */
 export interface SvgLook<R extends string> {
   colour(role: R): string;
   line(role: R, weight: Weight): React.CSSProperties;

@@ -46,7 +46,7 @@ function keyAct({ nativeEvent, key }: React.KeyboardEvent): 'take' | 1 | -1 | nu
   return key === 'ArrowUp' ? -1 : null;
 }
 
-/** One line to type in; below it what can be done and gone to. The keyboard alone is enough. */
+/** A search entry, and below it actions and places to go to. The keyboard alone is enough. */
 export function FindDialog({ onDone }: { onDone: () => void }) {
   const id = useId();
   const [text, setText] = useState('');

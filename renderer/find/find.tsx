@@ -8,7 +8,7 @@ import './find.css';
 const isReachKey = (event: KeyboardEvent) =>
   (event.ctrlKey || event.metaKey) && !event.altKey && !event.shiftKey && event.key === '.';
 
-/** Everything within reach from where one is: a button in the head, a key, and the list they open. */
+/** The finder: a button in the head, a key, and the dialog they open. */
 export function Find() {
   const [open, setOpen] = useState(false);
   const close = useCallback(() => setOpen(false), []);

@@ -3,7 +3,7 @@ import type { FindAction } from './offered-actions.ts';
 /** Text without accents and capitals. */
 const plain = (text: string) => text.normalize('NFKD').replace(/\p{M}/gu, '').toLocaleLowerCase();
 
-/** A word with an ending is known by its beginning where that has so many letters. */
+/** A word with an ending is matched by its beginning if that has this many letters. */
 const LEAST_STEM = 4;
 
 /** The words that were typed. */

@@ -1,7 +1,7 @@
 import { useEffect } from 'react';
 import { createStore } from 'zustand/vanilla';
 
-/** Something that can be done from where one is. */
+/** An action that the finder offers. */
 export interface FindAction {
   readonly id: string;
   /** What is done, as one would say it. */
@@ -11,7 +11,7 @@ export interface FindAction {
   readonly run: () => void;
 }
 
-/** What the page that is open offers, over what can always be done. */
+/** The actions of the open page, before those that are always there. */
 export const offeredActions = createStore<readonly FindAction[]>(() => []);
 
 /** Offers actions as long as the component is on the page. `actions` should be the same array until they change. */

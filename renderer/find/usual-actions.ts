@@ -10,7 +10,7 @@ const pageAction = (id: string, name: MessageKey, route: Route): FindAction => (
   run: () => go(route),
 });
 
-/** What can be done from everywhere. */
+/** Actions that are always there. */
 export const usualActions = (): readonly FindAction[] => [
   pageAction('new-fit', 'fits.new', { page: 'new-fit' }),
   pageAction('new-athlete', 'athletes.new', { page: 'athlete', id: 'new' }),

@@ -8,13 +8,13 @@ export interface JobWorker {
   terminate(): void;
 }
 
-/** Who hears of a job's way and of its end. */
+/** Called with a job's progress and its result. */
 export interface JobListener<Name extends JobName> {
   progress?(progress: JobProgress<Name>): void;
   result?(result: JobResult<Name>): void;
 }
 
-/** Runs one job at a time. A newer start takes the place of an older one, of which nothing more is heard. */
+/** Runs one job at a time. A newer start replaces an older one, whose answers are dropped. */
 export interface JobRunner<Name extends JobName> {
   start(input: JobInput<Name>, listener: JobListener<Name>): void;
   /** Ends the work at once, with its worker. The next start makes a new one. */
@@ -53,7 +53,7 @@ function startWorker(): JobWorker {
   return made;
 }
 
-/** Calls back in a pause of the page's work. Gives back a function that stops it. Some browsers do not tell of pauses. */
+/** Calls back in a pause of the page's work. Returns a function that stops it. Some browsers do not tell of pauses. */
 function whenIdle(work: () => void): () => void {
   if (typeof requestIdleCallback === 'undefined') {
     const timer = setTimeout(work, LONGEST_WAIT_MS / 4);

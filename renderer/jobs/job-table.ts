@@ -33,7 +33,7 @@ type PartsOf<T> = T extends (
   ? { input: Input; progress: Progress; result: Result }
   : never;
 
-/** What a job is asked, tells on its way, and answers. */
+/** A job's input, progress and result. */
 export type JobInput<Name extends JobName> = PartsOf<JobTable[Name]>['input'];
 export type JobProgress<Name extends JobName> = PartsOf<JobTable[Name]>['progress'];
 export type JobResult<Name extends JobName> = PartsOf<JobTable[Name]>['result'];

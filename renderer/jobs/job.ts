@@ -17,14 +17,14 @@ export type Job<Input, Progress, Result> = (
   tools: JobTools<Progress>,
 ) => Generator<Progress, Result, void> | AsyncGenerator<Progress, Result, void>;
 
-/** A question on its way to the worker. `turn` counts the questions of one runner. */
+/** A question to the worker. `turn` counts the questions of one runner. */
 export interface JobQuestion {
   readonly turn: number;
   readonly name: string;
   readonly input: unknown;
 }
 
-/** An answer on its way back: `turn` names the question it belongs to. */
+/** An answer of the worker; `turn` is that of its question. */
 export type JobAnswer =
   | { readonly turn: number; readonly kind: 'progress'; readonly value: unknown }
   | { readonly turn: number; readonly kind: 'result'; readonly value: unknown };

@@ -25,7 +25,7 @@ export interface FoundProposal {
   readonly offers: readonly Offer[];
 }
 
-/** Settings tried from one word of progress to the next. */
+/** Settings tried between two reports of progress. */
 const TELL_EVERY = 50;
 
 /** Works out one proposal and tells how many settings it has tried. The search cannot pause: cancel ends its worker. */

@@ -5,7 +5,7 @@ import { dualBound } from './dual-bound.ts';
 import { type Highs, loadHighs } from './load-highs.ts';
 import type { DrillingAnswer, DrillingQuestion } from './plan-drilling.ts';
 
-/** A large plan ends after so many seconds with what is known then, and says how much better another might be. */
+/** The time limit of a large plan, seconds. It then returns the best plan so far and how much better another might be. */
 const SECONDS = 30;
 /** Time for the stand-in on a grid of 3 mm, seconds. */
 const COARSE_SECONDS = 15;
@@ -33,7 +33,7 @@ export async function solveDrilling({ wishes, rules }: DrillingQuestion): Promis
   return { kind: 'none', moreM: MORE_M.find(serves) ?? null };
 }
 
-/** A solver that has so many seconds for all programmes together. */
+/** A solver with one time limit, seconds, for all its programmes together. */
 function solver(highs: Highs, { seconds, log }: { seconds: number; log: string[] }): Solve {
   const until = performance.now() + 1000 * seconds;
   return (programme) => {

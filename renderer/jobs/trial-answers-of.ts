@@ -10,7 +10,7 @@ export interface TrialQuestion {
   readonly trial: Trial;
 }
 
-/** How a trial is answered, and the changes that would answer more. */
+/** How far a trial is answered, and the changes that would answer more. */
 // biome-ignore lint/correctness/useYield: it is over in one step
 export function* trialAnswersOf(
   question: TrialQuestion,

@@ -1,7 +1,7 @@
 import type { Unit } from '../../core/evaluation/finding.ts';
 import type { FormatValue } from '../../core/text/signed-text.ts';
 
-/** What is not known more closely, in the quantity's SI unit. */
+/** The range of a value, in the quantity's SI unit. */
 interface RangeOf {
   readonly range: { readonly least: number; readonly most: number };
   readonly unit: Unit;

@@ -12,13 +12,13 @@ export const libraryStore = create<{ readonly state: LibraryState | null }>(() =
 /** How often the program is asked, milliseconds. */
 const ASK_MS = 3000;
 
-/** Takes over what a call has answered. */
+/** Takes the state from a call's answer. */
 export function heardOfLibrary(state: LibraryState): void {
   libraryStore.setState({ state });
   somethingArrived(state.arrivals);
 }
 
-/** Asks from time to time, as long as the page is shown. */
+/** Asks repeatedly while the page is shown. */
 export function useLibraryNews(): void {
   useEffect(() => {
     const ask = async () => {

@@ -6,7 +6,7 @@ export type Route =
   | {
       readonly page: 'fit';
       readonly id: string;
-      /** The tab of the margin that is opened; left out, the notes. */
+      /** The tab of the margin that is opened; if left out, the findings. */
       readonly tab?: 'trials' | 'growth' | 'revisions';
       readonly trial?: string;
     }
@@ -30,7 +30,7 @@ export type Route =
   | { readonly page: 'help' }
   | { readonly page: 'help-files' };
 
-/** The leaves of a bench's margin that an address can open. */
+/** The tabs of a bench's margin that an address can open. */
 const TABS = ['trials', 'growth', 'revisions'];
 
 /** Every address and its page; a part after a colon is a field of the route. The first that fits holds. */

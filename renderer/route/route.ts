@@ -7,7 +7,7 @@ export function go(route: Route): void {
   window.location.hash = hrefOf(route);
 }
 
-/** Goes on without leaving the present place in the way of *back*. */
+/** Replaces the present place in the history, so that *back* skips it. */
 export function goInstead(route: Route): void {
   window.location.replace(hrefOf(route));
 }

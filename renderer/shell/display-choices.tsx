@@ -10,7 +10,7 @@ import { ChoiceField } from '../ui/fields/choice-field.tsx';
 
 const set = (change: Partial<DisplaySettings>) => displaySettings.setState(change);
 
-/** What one person has set: how they like to see things, and the way to the club's library. */
+/** A person's display settings, and the link to the club's library. */
 export function DisplayChoices() {
   return (
     <DialogTrigger>

@@ -1,7 +1,7 @@
 import { Component } from 'react';
 import { say } from '../language/messages.ts';
 
-/** Catches a mistake of the page's own, so that it says what was kept instead of going blank. */
+/** Catches an error of the page, so that it says what was saved instead of going blank. */
 export class FaultBoundary extends Component<{ children: React.ReactNode }, { fault: boolean }> {
   override state = { fault: false };
 

@@ -19,7 +19,7 @@ const PAGES = [
   { to: { page: 'help' }, name: 'menu.help' },
 ] as const satisfies readonly { to: Route; name: string }[];
 
-/** The strip along the head of the sheet; in a narrow window its ways and tools are in one menu. */
+/** The head of the page; in a narrow window its links and tools are in one menu. */
 export function SheetHead({ route }: { route: Route }) {
   const [open, setOpen] = useState(false);
   const head = useRef<HTMLElement>(null);

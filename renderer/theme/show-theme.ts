@@ -4,7 +4,7 @@ const DARK = '(prefers-color-scheme: dark)';
 const PRINT = 'print';
 
 /**
- * Writes the theme that holds now onto the page, and keeps it so when the choice or the computer's own theme changes.
+ * Writes the current theme onto the page, and updates it when the choice or the computer's own theme changes.
  * Paper out of the printer is always light.
  */
 export function showTheme(): void {

@@ -27,7 +27,7 @@ export function ConsentLine({
 
 /**
  * The same for those who kneel in a fit, before something of it is shown or printed. Consents stand in the roster only, so
- * that is where they are looked up; nobody is looked up whom the fit's own copy knows to be of age.
+ * that is where they are looked up; an athlete whom the fit's own copy knows to be an adult is not looked up.
  */
 export function ConsentNote({
   athletes,

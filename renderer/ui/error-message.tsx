@@ -1,7 +1,7 @@
 import type { CallError } from '../../app/contract/result.ts';
 import { say } from '../language/messages.ts';
 
-/** A refused call: what happened, each problem with its place, and a way to try again. */
+/** A refused call: what happened, each problem with its place, and a button to try again. */
 export function ErrorMessage({ error, onRetry }: { error: CallError; onRetry?: () => void }) {
   return (
     <div className="error-box stack" role="alert">

@@ -4,7 +4,7 @@ import { go } from '../route/route.ts';
 
 const COMMAND_EVENT = 'kneelwright-command';
 
-/** Hears a command of the native menu or of a key, wherever it came from. Gives back a function that stops it. */
+/** Hears a command of the native menu or of a key, wherever it came from. Returns a function that stops it. */
 export function onCommand(listener: (command: MenuCommand) => void): () => void {
   const heard = (event: Event) => listener((event as CustomEvent<MenuCommand>).detail);
   window.addEventListener(COMMAND_EVENT, heard);

@@ -1,4 +1,4 @@
-/** Where a page that has ways of its own (papers, showing) puts them in the head; in a narrow window, in its menu. */
+/** The element of the head for a page's own links (papers, the athlete's page); in a narrow window they are in its menu. */
 export const PAGE_TOOLS_ID = 'page-tools';
-/** Where a page puts what is always in sight: undo and redo. */
+/** The element for tools that are always visible: undo and redo. */
 export const PAGE_STEPS_ID = 'page-steps';

@@ -39,7 +39,7 @@ function useRoster<T extends Listable>(
   const [refusal, setRefusal] = useState<CallError | null>(null);
   const listed = useCall(`${of}.list` as 'fits.list', { archived, search, limit: 1000 });
 
-  /** Does one thing to each of them in turn; the first refusal is reported, and the list fetched again. */
+  /** Makes one call for each of them in turn; reports the first refusal and fetches the list again. */
   async function each(
     ids: readonly string[],
     act: (id: string) => Promise<CallResult<unknown>>,
@@ -61,7 +61,7 @@ function useRoster<T extends Listable>(
   };
 }
 
-/** A ruled list of stored things: found by name, opened by a click, archived and restored. Nothing is deleted. */
+/** A table of stored records: find one by name, open it by a click, archive and restore it. Nothing is deleted. */
 export function RosterList<T extends Listable>(props: RosterProps<T>) {
   const [search, setSearch] = useState('');
   const [archived, showArchived] = useState(false);
@@ -136,7 +136,7 @@ function RosterTable<T extends Listable>(
   );
 }
 
-/** The entry that a list is found by. Letters typed anywhere else on the page go to it. */
+/** The search entry of a list. Letters typed anywhere else on the page go to it. */
 function FindEntry({ value, onChange }: { value: string; onChange: (text: string) => void }) {
   const place = useRef<HTMLDivElement>(null);
   useEffect(() => {
@@ -155,7 +155,7 @@ function FindEntry({ value, onChange }: { value: string; onChange: (text: string
   );
 }
 
-/** The columns of a roster: the name that opens, the list's own, and the way to set a record aside. */
+/** The columns of a roster: the name that opens, the list's own columns, and the button that archives a record. */
 function rosterColumns<T extends Listable>(
   { nameTitle, nameOf, hrefOf, columns }: RosterProps<T>,
   onMove: (record: T) => void,

@@ -35,7 +35,7 @@ const MARKS: Readonly<Record<Severity, React.ReactNode>> = {
 
 /**
  * The mark of a severity, distinguished by shape. All five are there and the nearest `data-severity` shows one, so that a
- * mark can follow the hand without a new drawing of the page. The word stands beside it; the mark itself is silent.
+ * mark can change during a drag without a render of React. The word stands beside it; a screen reader skips the mark.
  */
 export function SeverityMark() {
   return (

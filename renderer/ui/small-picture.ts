@@ -8,8 +8,8 @@ const QUALITY = 0.85;
 const MOST_BYTES = 40 * 1024 * 1024;
 
 /**
- * A picture drawn again as a JPEG of a bearable size, as Base64; or why it cannot be, in words. Drawing it again leaves behind
- * what a telephone writes into a file: the place, the hour, the owner.
+ * A picture drawn again as a smaller JPEG, as Base64; or in words why that fails. Drawing it again removes
+ * what a telephone writes into a file: place, time, owner.
  */
 export async function smallPicture(file: File): Promise<{ data: string } | { problem: string }> {
   if (file.size > MOST_BYTES) return { problem: unchanged('photos.too-large', { file: file.name }) };

@@ -1,7 +1,7 @@
 import { useCall } from '../client/use-call.ts';
 import { sayCount } from '../language/messages.ts';
 
-/** What the store has to say: rows in quarantine, a backup that failed, a damaged file that was recovered. */
+/** Notices about the store: rows in quarantine, a backup that failed, a damaged file that was recovered. */
 export function StoreNotices() {
   const { value } = useCall('program.state', {});
   if (!value) return null;

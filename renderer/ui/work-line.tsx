@@ -2,7 +2,7 @@ import { call } from '../client/client.ts';
 import { useProgress } from '../client/use-progress.ts';
 import { say } from '../language/messages.ts';
 
-/** How far long work has come, with a way to stop it; nothing while there is none. */
+/** The progress of long work, with a button that stops it; nothing while there is none. */
 export function WorkLine({ active }: { active: boolean }) {
   const progress = useProgress(active);
   if (!active || !progress) return null;

@@ -22,7 +22,7 @@ import {
 /** Units whose changes need a wider column: "−12.5 mm", "−0.5 N·m". */
 const LONG_UNITS: ReadonlySet<string | undefined> = new Set(['m', 'N·m']);
 
-/** The part's one table: each coordinate to be set, and what one centimetre (five degrees) more of it does. */
+/** The table of the part: an entry for each coordinate, and what one centimetre (five degrees) more of it does. */
 export function CoordinateTable({ fitting }: { fitting: Lockable }) {
   const format = useFormat();
   const occupied = useFit(({ fit, seat }) => fit.seats[seat]?.athlete !== null);
@@ -111,7 +111,7 @@ function EffectCells({ coordinate, fitting }: Omit<RowProps, 'occupied'>) {
   });
 }
 
-/** "side −6.4 mm": what a turn does, shortly. */
+/** What a turn does, in short: "side −6.4 mm". */
 function ownText(change: StepEffect, format: Format): string {
   return say('effect.written', {
     name: say(`card.own.${change.id as OwnEffect}`),

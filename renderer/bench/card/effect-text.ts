@@ -33,7 +33,7 @@ export function isNothing(text: string): boolean {
   return !/[1-9]/.test(text);
 }
 
-/** Which way a coordinate grows, in a word: "aft", "out", "up", "turn". */
+/** The direction in which a coordinate grows, in a word: "aft", "out", "up", "turn". */
 export function directionWord(coordinate: FittingCoordinate): string {
   return say(`card.direction.${directionOf(coordinate)}`);
 }

@@ -15,8 +15,8 @@ import './part-card.css';
 type Part = Lockable | 'boat';
 
 /**
- * The card of the part in hand, at the drawing: its coordinates to be set, with what one centimetre of each does, and under
- * them what it is made of and its lock. What the hand takes hold of comes up here.
+ * The card of the selected part, at the drawing: entries for its coordinates, with what one centimetre of each does, and under
+ * them its choices and its lock. A drag on the drawing selects the part here.
  */
 export function PartCard({ hand }: { hand: HandStore }) {
   const document = useDocument();

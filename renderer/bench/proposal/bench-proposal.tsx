@@ -117,7 +117,7 @@ function Found(props: FoundProps) {
   );
 }
 
-/** Whether fewer findings need action: the most severe first, those under them where there are as many. */
+/** Whether fewer findings need action: compared by the most severe first, then by the next. */
 export function isFewer(before: Wanting, after: Wanting): boolean {
   const worst = (['stop', 'change', 'check'] as const).find(
     (severity) => before[severity] !== after[severity],

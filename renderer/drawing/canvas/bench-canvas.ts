@@ -44,7 +44,7 @@ const ALL: readonly LayerName[] = LAYERS;
 const MOVING: readonly LayerName[] = ['boat', 'labels', 'hand'];
 const HAND: readonly LayerName[] = ['hand'];
 
-/** While a hand moves something its figures are placed and written this often, milliseconds: nobody reads them faster. */
+/** During a drag the labels are placed and written this often, milliseconds: nobody reads them faster. */
 const LABELS_EVERY_MS = 50;
 
 /**
@@ -60,7 +60,7 @@ function cardOnSheet(): CardSize | null {
 export type Drawn = (scene: Scene) => void;
 
 /**
- * The drawing itself, outside React: keeps what is to be seen, makes a scene of it, and draws the layers that changed,
+ * The drawing itself, outside React: keeps what is shown, makes a scene of it, and draws the layers that changed,
  * once per animation frame, or at once inside one.
  */
 export class BenchCanvas {
@@ -195,7 +195,7 @@ export class BenchCanvas {
     return this.ghost.picture;
   }
 
-  /** Hears of every drawing; gives back a function that stops it. */
+  /** Called after every drawing; returns a function that stops it. */
   onDrawn(listener: Drawn): () => void {
     this.drawn.add(listener);
     return () => this.drawn.delete(listener);
@@ -238,7 +238,7 @@ export class BenchCanvas {
     this.invalidate(ALL);
   }
 
-  /** True while nothing has been zoomed or pushed since the views were last fitted. */
+  /** True until the views are zoomed or panned after they were fitted. */
   get isFitted(): boolean {
     return this.fitted;
   }
@@ -305,7 +305,7 @@ export class BenchCanvas {
     if (scene) for (const listener of this.drawn) listener(scene);
   }
 
-  /** Leaves the labels for later where the hand moves something and they were written just now. */
+  /** Delays the labels during a drag if they were written just now. */
   private paceLabels(): void {
     const wait = this.labelled + LABELS_EVERY_MS - performance.now();
     if (!this.held || wait <= 0) {

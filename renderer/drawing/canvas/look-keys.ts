@@ -37,7 +37,7 @@ const PUSHES: Readonly<Record<string, { x: number; y: number }>> = {
   ArrowDown: { x: 0, y: -PAN_STEP },
 };
 
-/** Arrow keys push the paper while the view's own buttons have the focus. */
+/** Arrow keys pan the views while the view's own buttons have the focus. */
 export function panWithKey(canvas: BenchCanvas, event: Key): void {
   const push = PUSHES[event.key];
   const { geometry } = canvas;

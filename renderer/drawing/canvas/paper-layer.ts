@@ -31,7 +31,7 @@ export class PaperLayer {
     this.layer.drawScene();
   }
 
-  /** Takes the shape away; the layer itself is React's. */
+  /** Removes the shape; the layer itself belongs to React. */
   remove(): void {
     this.shape.destroy();
   }

@@ -7,14 +7,14 @@ import { type Grip, HANDLES } from '../view/handle.ts';
 import { bearingPoint, type SeatPlace } from '../view/handle-places.ts';
 import type { ViewName } from '../view/view-geometry.ts';
 
-/** Values that the hand asks for, before limits and holes, in each coordinate's own unit (metres or degrees). */
+/** Values that a drag asks for, before limits and holes, in each coordinate's own unit (metres or degrees). */
 export type WantedCoordinates = Partial<Record<FittingCoordinate, number>>;
 
-/** Below this share of its length seen, a shaft points at the eye and the hand cannot slide along it. */
+/** If less than this share of its length is seen, a shaft points at the viewer and the grip cannot slide along it. */
 const LEAST_SEEN = 0.2;
 
 /**
- * What a pull asks for. `from` and `to` are the points of the boat under the pointer when it took hold and now (along
+ * The values that a drag asks for. `from` and `to` are the points of the boat under the pointer at the start and now (along
  * the view's line of sight they agree); the fitting follows by the difference, so that it never jumps to the pointer.
  */
 export function askedBy(

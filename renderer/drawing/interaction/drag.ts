@@ -33,19 +33,19 @@ export interface DragKeys {
   readonly free: boolean;
   /** Ctrl: a tenth of the usual snap step. */
   readonly fine: boolean;
-  /** Shift: the part follows at a fifth of the pointer's way. */
+  /** Shift: the part moves by a fifth of the pointer's movement. */
   readonly slow?: boolean;
   /** Ctrl and Shift: every paddler's fitting moves by as much, in a crew. */
   readonly all: boolean;
 }
 
-/** Pull of a soft edge, pixels of travel within which it is felt; for turns, degrees. */
+/** The distance within which a soft edge attracts, pixels; for turns, degrees. */
 const MAGNET_PX = 7;
 const MAGNET_DEG = 1.5;
-/** A coordinate pulled by less than this has not been pulled at all. */
+/** A coordinate that is dragged by less than this counts as not dragged. */
 const STILL_PX = 0.5;
 const STILL_DEG = 0.05;
-/** A front foot is mostly slid along the board: it leaves its height only when pulled this far up or down, pixels. */
+/** A front foot is mostly slid along the board: it leaves its height only when dragged this far up or down, pixels. */
 const LIFT_PX = 8;
 
 /** Starts a drag of a grip at a screen point; null where there is nothing to drag. */
@@ -113,14 +113,14 @@ function onHoles(fit: Fit, { grip, seat, geometry, drilled }: Drag, held: readon
   return held.includes(out) ? withCoordinate(along, { seat, coordinate: out }, near[0].outM) : along;
 }
 
-/** A height that follows the hand only beyond the first few pixels. */
+/** A height that changes only after the first few pixels of a drag. */
 function lifted(value: number, start: number, { camera }: ViewGeometry): number {
   const by = value - start;
   const left = Math.abs(by) - LIFT_PX / camera.pixelsPerMetre;
   return left <= 0 ? start : start + Math.sign(by) * left;
 }
 
-/** The same movement for everybody else aboard whose fitting is not locked; places are from each one's own datum and side. */
+/** The same movement for every other paddler whose fitting is not locked, from each one's own datum and side. */
 function othersMoved(
   fit: Fit,
   { grip, seat }: Drag,

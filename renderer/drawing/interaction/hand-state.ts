@@ -2,7 +2,7 @@ import { createStore, type StoreApi } from 'zustand/vanilla';
 import type { Grip, HandleId } from '../view/handle.ts';
 import type { ScreenPoint } from '../view/screen-point.ts';
 
-/** What the page needs to know of the hand; changes when it takes hold, lets go or moves to another handle. */
+/** What the page needs to know of a drag; changes when it starts, ends or moves to another handle. */
 export interface HandState {
   readonly held: Grip | null;
   /** The handle last taken or focused: the part's card speaks of it. */
@@ -10,7 +10,7 @@ export interface HandState {
   /** Counts how often a double-click has asked for the first field of the chosen part. */
   readonly fieldAsked: number;
   readonly touch: boolean;
-  /** Why the hand could not take a part (it is locked), until the next press; null for none. */
+  /** Why a part could not be dragged (it is locked), until the next press; null for none. */
   readonly refused: string | null;
   /** Where the drawing's menu is asked for, pixels of the drawing, and on which part; null while there is none. */
   readonly menu: (ScreenPoint & { readonly handle: HandleId | null }) | null;
@@ -18,7 +18,7 @@ export interface HandState {
 
 export type HandStore = StoreApi<HandState>;
 
-/** A hand that has held nothing yet: the card speaks of the knee pad. */
+/** Before any drag: the card shows the knee pad. */
 export function createHandStore(): HandStore {
   return createStore<HandState>(() => ({
     held: null,

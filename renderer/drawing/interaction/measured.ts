@@ -1,8 +1,8 @@
-/** Set by `?measure` in the page's address: the hand's script time is then written to the browser's own timeline. */
+/** Set by `?measure` in the page's address: the script time of a drag is then written to the browser's own timeline. */
 const measures = globalThis.location?.search.includes('measure') ?? false;
 let started = 0;
 
-/** Marks the start of a stretch of script that a pointer move costs; does nothing unless asked to measure. */
+/** Marks the start of a pointer move's script; does nothing unless measuring is on. */
 export function markStart(): void {
   if (measures) started = performance.now();
 }

@@ -8,7 +8,7 @@ import type { DragLimits } from '../view/limits.ts';
 import type { ViewName } from '../view/view-geometry.ts';
 import { HOLE_PLAY_M, rounded } from './snap.ts';
 
-/** An arrow key, as the hand presses it. */
+/** A press of an arrow key. */
 export interface ArrowPress {
   readonly key: 'ArrowLeft' | 'ArrowRight' | 'ArrowUp' | 'ArrowDown';
   readonly shift: boolean;
@@ -68,10 +68,10 @@ export function arrowStepOf(
   return shift ? one * 10 : ctrl ? one / 10 : one;
 }
 
-/** A drilled hole so near holds the fitting already, and an arrow leaves it, metres. */
+/** A fitting this near to a drilled hole is in it, and an arrow leaves it, metres. */
 const ON_HOLE_M = 1e-5;
 
-/** Values of a pushed coordinate at which the fitting's bolts stand in drilled holes, where it need not move any other way for them. */
+/** Values of a pushed coordinate at which the fitting's bolts stand in drilled holes, without moving in any other direction. */
 export function drilledAlong(
   { seat }: SeatPlace,
   { coordinate }: Push,
@@ -86,7 +86,7 @@ export function drilledAlong(
 }
 
 /**
- * The value a nudge leads to. Where the hardware has holes it is the next hole that way (with Shift, the first one at
+ * The value a nudge leads to. Where the hardware has holes it is the next hole in that direction (with Shift, the first one at
  * least a Shift step away), unless Alt is held. A step that passes a hole of the board that is drilled ends in it, unless Alt or
  * Ctrl is held. It stays inside the hardware's travel, or with Alt inside what can be.
  */
@@ -112,7 +112,7 @@ export function nudged(
   return rounded(Math.min(Math.max(high, now), Math.max(Math.min(low, now), wanted)), finest);
 }
 
-/** The first drilled place on the way from where the fitting stands to where it is sent. */
+/** The first drilled place between the fitting's place and where it is sent. */
 function firstPassed(
   drilled: readonly number[],
   { now, wanted, push: { direction } }: { now: number; wanted: number; push: Push },

@@ -11,7 +11,7 @@ import { isOnFigure } from './on-figure.ts';
 
 type PartName = Finding['part'];
 
-/** How near a joint or the shaft must be pointed at, pixels. */
+/** How near the pointer must be to a joint or the shaft, pixels. */
 const NEAR_JOINT = 14;
 const NEAR_SHAFT = 8;
 

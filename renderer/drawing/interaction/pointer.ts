@@ -15,9 +15,9 @@ import { FINE } from './snap.ts';
 
 /** Felt radii of the handles: 24 px across for a mouse, 44 px for a finger. */
 const FELT = { mouse: 13, touch: 23 } as const;
-/** With Shift held a part follows at this share of the pointer's way. */
+/** With Shift held a part moves by this share of the pointer's movement. */
 const SLOW = 0.2;
-/** A press that moves less than this is no push of the paper, pixels. */
+/** A press that moves less than this does not pan, pixels. */
 const PRESS_PX = 4;
 /** One step of a wheel's hundred pixels zooms by this much. */
 const WHEEL_ZOOM = 1.16;
@@ -27,7 +27,7 @@ interface Holding {
   readonly hold: Drag;
   readonly gesture: Gesture;
   readonly pointer: number;
-  /** Where the pull has got to on the screen; with Shift or Ctrl it follows the pointer slowly. */
+  /** Where the drag is on the screen; with Shift or Ctrl it follows the pointer slowly. */
   at: ScreenPoint;
   last: ScreenPoint;
   keys: DragKeys;
@@ -37,13 +37,13 @@ interface Panning {
   readonly view: ViewName;
   readonly fingers: Map<number, ScreenPoint>;
   readonly from: ScreenPoint;
-  /** False until the paper has really been pushed: a press that goes nowhere picks a seat. */
+  /** False until the views have been panned: a press without movement picks a seat. */
   pushed: boolean;
 }
 
 /**
- * The hand on the drawing. Pointer moves only write down where the pointer is; one animation frame makes the edit, runs
- * the core and draws. React hears when the hand takes hold and when it lets go.
+ * The pointer on the drawing. Pointer moves only store where the pointer is; one animation frame makes the edit, runs
+ * the core and draws. React is told when a drag starts and when it ends.
  */
 export class PointerHand {
   private readonly host: HTMLElement;
@@ -88,7 +88,7 @@ export class PointerHand {
     window.addEventListener('keydown', (event) => this.key(event), { signal, capture: true });
     window.addEventListener('keyup', (event) => this.key(event), { signal, capture: true });
     window.addEventListener('blur', () => this.release(), { signal });
-    // Undo, or another edit, ends the gesture under the hand: then the hand is empty too.
+    // Undo, or another edit, ends the gesture: then the drag ends too.
     const stop = this.document.subscribe(({ gestureName }) => {
       if (this.holding && gestureName === null) this.finish(() => undefined);
     });
@@ -102,14 +102,14 @@ export class PointerHand {
   }
 
   private pointOf(event: MouseEvent): ScreenPoint {
-    // While the hand holds something the drawing stays where it is: asking again would lay the page out at every move.
+    // During a drag the drawing stays where it is: reading its place again would cause a layout at every move.
     const busy = this.holding !== null || this.panning !== null;
     if (!busy || !this.place) this.place = this.host.getBoundingClientRect();
     const { left, top } = this.place;
     return { x: event.clientX - left, y: event.clientY - top };
   }
 
-  /** Whether an event lies on the paper, not on a button or the hand's note that stand over it. */
+  /** Whether an event is on the canvas itself, not on a button or note over it. */
   private isOnPaper(event: Event): boolean {
     return !(event.target as Element).closest('[data-over-paper]');
   }
@@ -162,7 +162,7 @@ export class PointerHand {
     if (this.store.getState().touch !== touch) this.store.setState({ touch });
   }
 
-  /** The nearest handle felt at a point. */
+  /** The nearest handle within its felt radius of a point. */
   gripAt(at: ScreenPoint, pointerType: string): Grip | null {
     const scene = this.canvas.scene();
     if (!scene) return null;
@@ -212,7 +212,7 @@ export class PointerHand {
     this.host.dataset.hand = 'panning';
   }
 
-  /** Works on the seat that was pressed. */
+  /** Selects the seat that was pressed. */
   private pick(at: ScreenPoint): void {
     const scene = this.canvas.scene();
     const seat = scene && pointedSeat(scene, at);
@@ -230,7 +230,7 @@ export class PointerHand {
     else if (event.pointerType === 'mouse') this.hover(at, event);
   }
 
-  /** Writes down where the pull has got to; the frame does the rest. */
+  /** Stores where the drag is; the frame does the rest. */
   private follow(holding: Holding, at: ScreenPoint, keys: DragKeys): void {
     const speed = keys.fine ? FINE : keys.slow ? SLOW : 1;
     holding.at = {
@@ -317,7 +317,7 @@ export class PointerHand {
     }
   }
 
-  /** Lets go where the pull has got to, the last pointer place included. */
+  /** Ends the drag at the last place of the pointer. */
   release(): void {
     if (!this.holding) return;
     if (this.frame !== 0) {

@@ -1,6 +1,6 @@
 import type { DragLimits } from '../view/limits.ts';
 
-/** How a dragged value comes to rest. */
+/** How a dragged value snaps. */
 export interface Snapping {
   /** Width of the magnetism around a soft edge, in the coordinate's unit: a few pixels' worth. */
   readonly magnet: number;
@@ -8,9 +8,9 @@ export interface Snapping {
   readonly snapStep: number;
   /** Alt: leaves holes, magnetism and the hardware's travel. */
   readonly free: boolean;
-  /** Less than this from where it was taken up it has not been pulled: half a pixel's worth, in the coordinate's unit. */
+  /** A value nearer than this to its start counts as not dragged: half a pixel, in the coordinate's unit. */
   readonly still: number;
-  /** Where it was taken up; a fitting that stands outside its limits already is not thrown back into it. */
+  /** Where the drag started; a fitting that was outside its limits already is not forced back into them. */
   readonly start: number;
 }
 
@@ -23,7 +23,7 @@ const MILLIMETRE = 0.001;
 /** A soft edge reaches no farther than this share of its band, so that the middle of a narrow one stays free. */
 const MAGNET_SHARE = 0.2;
 
-/** The value at which a pulled coordinate comes to rest: inside its limits, on a hole, or drawn to a soft edge. */
+/** The value that a dragged coordinate snaps to: inside its limits, on a hole, or attracted by a soft edge. */
 export function snapped(asked: number, limits: DragLimits, how: Snapping): number {
   if (!Number.isFinite(asked) || Math.abs(asked - how.start) < how.still) return how.start;
   const [low, high] = how.free ? limits.utmost : [limits.least, limits.most];
@@ -35,7 +35,7 @@ export function snapped(asked: number, limits: DragLimits, how: Snapping): numbe
   return rounded(drawnTo(inside, limits, how.magnet), how.snapStep);
 }
 
-/** Rounds to a step without the dust of binary fractions: 0.175, not 0.17500000000000002. */
+/** Rounds to a step without binary rounding errors: 0.175, not 0.17500000000000002. */
 export function rounded(value: number, step: number): number {
   return Number((Math.round(value / step) * step).toFixed(6));
 }
@@ -55,7 +55,7 @@ export function nearestHole(
 
 /**
  * Magnetism of the band's edges: within `magnet` of an edge the value lags toward it, resting on the edge itself over
- * the middle of the stretch. Continuous and never backward: the fitting follows the hand, only reluctantly.
+ * the middle of the stretch. Continuous and never backward: the fitting follows the pointer more slowly there.
  */
 export function drawnTo(
   value: number,

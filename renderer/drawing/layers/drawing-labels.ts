@@ -101,7 +101,7 @@ function angleLabels(scene: Scene, make: Make): DrawnLabel[] {
 /** How far under the upper edge such a mark's figure stands, pixels. */
 const EDGE_PX = 10;
 
-/** The place of a mark that rises out of its view, beside the head at the view's upper edge: its figure is still told. */
+/** The place for a mark above its view, beside the head at the view's upper edge: its value is still written. */
 function underTop<P extends Pick<LabelWish, 'anchor' | 'toward'>>(place: P, { top }: ScreenRect): P {
   const { x, y } = place.anchor;
   return y < top && y > top - MOST_OVER_TOP
@@ -115,7 +115,7 @@ const MOST_OVER_TOP = 60;
 /** How far the seat stands out behind the hip joint, metres (drawing only). */
 const BEHIND_HIP = 0.1;
 
-/** Where an angle's value would like to stand: outside its arc; over the trunk's; behind the seat for the hip's. */
+/** The preferred place of an angle's value: outside its arc; over the trunk's; behind the seat for the hip's. */
 function anglePlace(
   angle: AngleMark['angle'],
   { corner, middle, scale }: { corner: ScreenPoint; middle: ScreenPoint; scale: number },
@@ -125,7 +125,7 @@ function anglePlace(
   return { anchor: middle, toward: Math.atan2(middle.y - corner.y, middle.x - corner.x), gap: 5 };
 }
 
-/** Which way the load's figure would like to stand from its contact in the plan. */
+/** The preferred direction of a load's value from its contact in the plan. */
 const LOAD_TOWARD: Readonly<Record<Contact, number>> = { knee: 2.2, rearFoot: Math.PI, frontFoot: 0 };
 const SHARE_OF: Readonly<Record<Contact, QuantityId>> = {
   knee: 'kneeShare',
@@ -229,7 +229,7 @@ function nobodyLabel(scene: Scene, make: Make): DrawnLabel {
   });
 }
 
-/** Names of what the eye might ask for: the water, the centre of mass. */
+/** Names of the water and the centre of mass. */
 function plainLabels(scene: Scene, make: Make): DrawnLabel[] {
   const { profile } = scene.layout.windows;
   const labels: DrawnLabel[] = [];

@@ -4,7 +4,7 @@ import type { Pen } from '../view/pen.ts';
 import type { Scene, ScenePart } from '../view/scene.ts';
 import type { ScreenPoint } from '../view/screen-point.ts';
 
-/** The handles: rings that say where a fitting can be taken. What the hand holds, and only that, is in the accent. */
+/** The handles: rings where a fitting can be dragged. Only what is being dragged is in the accent colour. */
 export const grips: ScenePart = {
   layer: 'hand',
   paint(pen, scene) {
@@ -39,7 +39,7 @@ function gripMark(pen: Pen, scene: Scene, mark: GripMark): void {
   signOf(pen, mark, colour);
 }
 
-/** What the hand holds stays in sight: an open ring with the exact point in it. */
+/** What is being dragged stays visible: an open ring with the exact point in it. */
 function heldMark(pen: Pen, at: ScreenPoint, radius: number): void {
   pen.disc(at, radius + 5, { fill: 'paper', alpha: 0.45 });
   pen.disc(at, radius + 5, { stroke: 'paper', width: 5, alpha: 0.8 });

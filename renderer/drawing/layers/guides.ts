@@ -10,7 +10,7 @@ import { datumX, onto, type Scene, type ScenePart } from '../view/scene.ts';
 import type { ScreenPoint } from '../view/screen-point.ts';
 import { heldDimensions } from './held-labels.ts';
 
-/** What shows while the hand holds something: soft limits, dimensions from the datums, projection lines to the other views. */
+/** What is shown during a drag: soft limits, dimensions from the datums, projection lines to the other views. */
 export const guides: ScenePart = {
   layer: 'hand',
   paint(pen, scene) {

@@ -11,7 +11,7 @@ import { seatFloor } from '../view/seat-floor.ts';
 import type { ViewName } from '../view/view-geometry.ts';
 import type { DrawnLabel, MeasureText } from './drawing-labels.ts';
 
-/** A dimension of what the hand holds: from a datum to the handle, with its value. */
+/** A dimension of what is being dragged: from a datum to the handle, with its value. */
 export interface HeldDimension {
   readonly coordinate: FittingCoordinate;
   /** From the datum to the handle, screen. */
@@ -62,7 +62,7 @@ function lineOf(
   ];
 }
 
-/** Live coordinates beside what the hand holds, and the name of what it points at. */
+/** Live coordinates beside what is being dragged, and the name of what is pointed at. */
 export function heldLabels(scene: Scene, measure: MeasureText): DrawnLabel[] {
   const grip = scene.held?.grip;
   if (!grip) return [];

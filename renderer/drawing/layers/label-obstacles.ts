@@ -56,7 +56,7 @@ function figureDiscs(scene: Scene): ScreenDisc[] {
   const scale = scene.geometry.camera.pixelsPerMetre;
   const figure = scene.picture.figures[scene.seat];
   if (!figure) return [];
-  // Neighbouring hulls share ovals; each counts once.
+  // Neighbouring outlines share ovals; each counts once.
   const ovals = new Set(figure.parts.flatMap(({ flesh }) => flesh.flatMap(ovalsOf)));
   for (const view of VIEWS) {
     const to = onto(scene, view);
@@ -88,7 +88,7 @@ function lineBeads(scene: Scene): ScreenDisc[] {
   ];
 }
 
-/** Discs along the shaft and on into the water, near enough that no word finds room between two. */
+/** Discs along the shaft and into the water, so near each other that no word fits between two. */
 function alongShaft(top: Vec3, lower: Vec3, to: (p: Vec3) => ScreenPoint): ScreenDisc[] {
   return beads([to(top), to(along(top, lower, 2))], SHAFT);
 }

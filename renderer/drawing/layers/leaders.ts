@@ -31,7 +31,7 @@ interface Anchor {
   readonly lane: Lane;
 }
 
-/** Where a part is met by its leader, and the free lane that leads there without crossing another view: best first. */
+/** Where a leader can end at its part, and the free lane that leads there without crossing another view: best first. */
 export function partAnchors(scene: Scene, part: Finding['part']): Anchor[] {
   if (part === 'hull') {
     if (isOneLane(scene)) return [];
@@ -121,7 +121,7 @@ export function leadersOf(scene: Scene, notes: readonly NotePlace[], top: number
   return drawn;
 }
 
-/** A note with every place that its part can be met at. */
+/** A note with every place where its leader can end. */
 interface Candidate {
   readonly note: NotePlace;
   readonly y: number;
@@ -140,7 +140,7 @@ function anchorings(candidates: readonly Candidate[]): Wanted[][] {
   return choices.toSorted((a, b) => a.seconds - b.seconds).map(({ wanted }) => wanted);
 }
 
-/** Finds leaders for a drawing that asks at every look, and looks again only when notes or parts have moved. */
+/** Finds leaders for a drawing that asks at every frame, and computes them again only when notes or parts have moved. */
 export function leaderRouter(pageTop: () => number): (scene: Scene) => readonly Leader[] {
   let last: { key: string; leaders: readonly Leader[] } | null = null;
   return (scene) => {
@@ -152,7 +152,7 @@ export function leaderRouter(pageTop: () => number): (scene: Scene) => readonly 
   };
 }
 
-/** Ways for these leaders on which none crosses another; null where there are none. */
+/** Routes for these leaders on which none crosses another; null if there are none. */
 function routesOf(scene: Scene, wanted: readonly Wanted[]): Leader[] | null {
   const lanes = lanesOf(scene, wanted);
   for (const order of permutations(wanted.length)) {

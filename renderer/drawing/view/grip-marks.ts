@@ -13,7 +13,7 @@ export interface GripMark {
   readonly locked: boolean;
 }
 
-/** Drawn radii, pixels; what is felt is larger, see `hand/pointer-hand.ts`. */
+/** Drawn radii, pixels; the felt radius is larger, see `interaction/pointer.ts`. */
 const RADIUS = { mouse: 6, touch: 10 } as const;
 
 /** The handles of the seat worked on that lie inside their windows. */

@@ -3,7 +3,7 @@ import type { Lockable } from '../../../core/document/seat-schema.ts';
 import type { QuantityId } from '../../../core/evaluation/quantities.ts';
 import type { ViewName } from './view-geometry.ts';
 
-/** What the hand can hold, in the order that Tab walks them. */
+/** The handles, in the order of the Tab key. */
 export const HANDLE_IDS = [
   'kneePad',
   'padTurn',
@@ -67,7 +67,7 @@ export const HANDLES: Readonly<Record<HandleId, HandleKind>> = {
   },
 };
 
-/** Every grip, in the order that Tab walks them: each fitting from above, then from the side. */
+/** Every grip, in the order of the Tab key: each fitting from above, then from the side. */
 export const GRIPS: readonly Grip[] = HANDLE_IDS.flatMap((handle) =>
   (['plan', 'profile', 'section'] as const)
     .filter((view) => HANDLES[handle].views[view])

@@ -1,7 +1,7 @@
 import type { ScreenDisc } from './inside-ring.ts';
 import type { ScreenPoint, ScreenRect } from './screen-point.ts';
 
-/** A label that wants a place. */
+/** A label to be placed. */
 export interface LabelWish {
   readonly id: string;
   /** What it speaks of. */
@@ -10,13 +10,13 @@ export interface LabelWish {
   readonly height: number;
   /** It must stay inside this. */
   readonly bounds: ScreenRect;
-  /** Direction it would like to lie in, radians, 0 to the right, π/2 **down** the screen. */
+  /** Preferred direction, radians, 0 to the right, π/2 **down** the screen. */
   readonly toward: number;
   /** Least gap between anchor and label, pixels. */
   readonly gap: number;
 }
 
-/** Where a label came to stand, and its leader line when it had to go some way off. */
+/** Where a label is placed, and its leader line if it is far from its anchor. */
 export interface PlacedLabel {
   readonly id: string;
   readonly rect: ScreenRect;
@@ -138,7 +138,7 @@ interface Ground {
   readonly obstacles: Obstacles;
   readonly placed: readonly PlacedLabel[];
   readonly was: ScreenRect | null;
-  /** In a great crowd leader lines may cross one another, never a label; where even that fails there is none. */
+  /** If there are very many labels, leader lines may cross one another, never a label; if that fails too, there is none. */
   readonly leaders: 'apart' | 'may meet' | 'none';
 }
 
@@ -253,7 +253,7 @@ export function overlap(a: ScreenRect, b: ScreenRect): boolean {
   );
 }
 
-/** How much soft ground a label covers: 0 to about 1 for each disc, by how deep it lies in it. Past `most` nobody counts on. */
+/** How much soft ground a label covers: 0 to about 1 for each disc, by how deep it lies in it. It stops counting at `most`. */
 function cover(rect: ScreenRect, discs: readonly ScreenDisc[], most: number): number {
   let sum = 0;
   for (const { x, y, radius } of discs) {

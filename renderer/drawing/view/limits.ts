@@ -5,7 +5,7 @@ import type { Report } from '../../../core/evaluation/report.ts';
 import { toDegrees } from '../../../core/units/angle.ts';
 import { QUANTITY_OF } from './handle.ts';
 
-/** What guides one coordinate while it is in the hand, in its own unit (metres or degrees). */
+/** What guides one coordinate during a drag, in its own unit (metres or degrees). */
 export interface DragLimits {
   /** The hardware's travel: it cannot be pulled past these unless Alt is held. */
   readonly least: number;

@@ -36,7 +36,7 @@ function figureIn(seat: Seat, { stances: { ready }, body }: SeatReport): Figure 
   return figure;
 }
 
-/** Paper left around what is shown, metres. */
+/** Margin around what is shown, metres. */
 const PAPER = { x: 0.06, y: 0.02, z: 0.02 };
 /** Boxes are rounded outward to this, so that small edits do not change the sheet's division. Metres. */
 const GRAIN = 0.02;

@@ -22,10 +22,10 @@ export interface Picture {
   readonly figures: readonly (Figure | null)[];
 }
 
-/** What the hand holds, while it holds something. */
+/** What is being dragged, if anything. */
 export interface Held {
   readonly grip: Grip;
-  /** As it stood when taken up: drawn as a ghost. */
+  /** As it was at the start of the drag: drawn as a ghost. */
   readonly start: Picture;
   readonly limits: ReadonlyMap<FittingCoordinate, DragLimits>;
 }

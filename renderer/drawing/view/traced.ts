@@ -82,7 +82,7 @@ interface Kept {
 
 /** Paths of lists of shapes that are painted again where they were. */
 const kept = new WeakMap<readonly Shape[], Kept>();
-/** What the hand moves is painted twice in a frame and never again. */
+/** What is being dragged is painted twice in a frame and never again. */
 const BEFORE_KEPT = 2;
 
 /**

@@ -8,7 +8,7 @@ export { nearness, VIEWS, type ViewName } from '../../../core/graphics/view.ts';
 export type Windows = Readonly<Record<ViewName, ScreenRect>>;
 
 /**
- * What the three views look at: one scale and one point of the boat, shown in the middle of every window. Since plan
+ * The camera of all three views: one scale and one point of the boat, shown in the middle of every window. Since plan
  * and profile show the same x and profile and section the same z, the views cannot come out of line.
  */
 export interface ViewCamera {
@@ -69,7 +69,7 @@ export function zoomAbout(
   return { pixelsPerMetre, at };
 }
 
-/** The camera after the paper under a view is pushed by so many pixels. */
+/** The camera after a view is panned by so many pixels. */
 export function panBy(camera: ViewCamera, view: ViewName, push: ScreenPoint): ViewCamera {
   const { right, rightSign, up } = VIEW_AXES[view];
   const at = { ...camera.at };

@@ -12,7 +12,7 @@ import { Conflicts } from './conflicts.tsx';
 import { ExportEverything } from './export-everything.tsx';
 import { ImportFile } from './import-file.tsx';
 
-/** Everything out, everything in, and the backups. Nothing here loses anything without a backup of it first. */
+/** Export, import and backups. Nothing here changes the store without a backup first. */
 export function ArchivePage() {
   const state = useCall('program.state', {});
   const backups = useCall('backups.list', {});

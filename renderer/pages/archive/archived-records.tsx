@@ -14,7 +14,7 @@ interface Archived {
   readonly name: string;
 }
 
-/** Everything that was archived, with a way back for each: fits, athletes, boats, paddles. */
+/** Everything that was archived, each with a button that restores it: fits, athletes, boats, paddles. */
 export function ArchivedRecords({ onRefused }: { onRefused: (error: CallError | null) => void }) {
   const fits = useCall('fits.list', ALL);
   const athletes = useCall('athletes.list', ALL);

@@ -10,7 +10,7 @@ import { GoBack, type ListedBackup } from './go-back.tsx';
 
 const MEGABYTE = 1e6;
 
-/** The backups: taken by themselves every day; bring back what is missing, or go back altogether. */
+/** The backups, made automatically every day; restore missing records, or the whole store. */
 export function Backups(props: {
   backups: readonly ListedBackup[];
   onRefused: (error: CallError | null) => void;
@@ -60,7 +60,7 @@ export function Backups(props: {
   );
 }
 
-/** Every backup: when and why it was taken, how large it is, and the two ways back to it. */
+/** Every backup: when and why it was made, its size, and two buttons to restore it. */
 function BackupTable(props: {
   backups: readonly ListedBackup[];
   busy: boolean;

@@ -5,7 +5,7 @@ import { say } from '../../language/messages.ts';
 
 export type ListedBackup = CallOutput<'backups.list'>[number];
 
-/** Asks before everything is made as it was at a backup. */
+/** Asks before the whole store is restored from a backup. */
 export function GoBack(props: {
   backup: ListedBackup | null;
   onYes: (backup: ListedBackup) => void;

@@ -19,13 +19,13 @@ interface ImportProps {
   readonly onImported: () => void;
 }
 
-/** The way of a file: chosen, unlocked where it is encrypted, looked into, imported. */
+/** The steps of an import: the file is chosen, decrypted if necessary, previewed, imported. */
 function useImport({ asksWithDialog, onRefused, onImported }: ImportProps) {
   const [busy, setBusy] = useState(false);
   const [preview, setPreview] = useState<Preview | null>(null);
   const [told, setTold] = useState('');
 
-  /** Asks the program, and tells what it refuses; gives null then. */
+  /** Calls the program; reports a refusal and then returns null. */
   async function ask<T>(question: Promise<CallResult<T>>): Promise<T | null> {
     setBusy(true);
     const result = await question;

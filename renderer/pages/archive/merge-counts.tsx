@@ -13,14 +13,14 @@ const COUNTED = [
   ['conflicts', 'conflicts'],
 ] as const;
 
-/** A file that holds nothing but what is here already: one's own export. */
+/** True if the file holds nothing new, such as the store's own export. */
 export function bringsNothing(counts: MergeCountsRecord): boolean {
   const { refusedErased, erasedHere } = counts;
   const news = KINDS.map((kind) => counts[kind].added + counts[kind].updated + counts[kind].conflicts);
   return refusedErased + erasedHere === 0 && news.every((count) => count === 0);
 }
 
-/** What would become of everything that a file brings. */
+/** The result of an import, by kind of record. */
 export function MergeCountsList({ counts }: { counts: MergeCountsRecord }) {
   const conflicts = KINDS.reduce((sum, kind) => sum + counts[kind].conflicts, 0);
   return (

@@ -4,7 +4,7 @@ import { say } from '../../language/messages.ts';
 import { TextField } from '../../ui/fields/text-field.tsx';
 import { Tick } from '../../ui/fields/tick.tsx';
 
-/** What is typed: the passphrase, and the same again. */
+/** The passphrase, and the same again. */
 export interface TypedPassphrase {
   readonly first: string;
   readonly again: string;
@@ -15,7 +15,7 @@ export function isPassphrase({ first, again }: TypedPassphrase): boolean {
   return first.length >= SHORTEST_PASSPHRASE && first === again;
 }
 
-/** A new passphrase, typed twice, hidden until it is to be seen. */
+/** A new passphrase, typed twice, hidden unless shown. */
 export function NewPassphrase(props: { typed: TypedPassphrase; onChange: (typed: TypedPassphrase) => void }) {
   const { first, again } = props.typed;
   const [shown, setShown] = useState(false);

@@ -18,7 +18,7 @@ export interface AthleteValues {
   readonly statureM: number | null;
   readonly massKg: number | null;
   readonly measuredOn: string;
-  /** Bent knee across its knuckles, metres; null where nobody has measured it. */
+  /** Knee breadth across the bone, metres; null if not measured. */
   readonly kneeBreadthM: number | null;
   readonly tape: Athlete['tape'];
   readonly limits: readonly {

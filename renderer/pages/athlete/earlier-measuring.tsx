@@ -9,7 +9,7 @@ import { TextField } from '../../ui/fields/text-field.tsx';
 const { statureM, massKg } = athleteSchema.shape;
 const BLANK = { takenOn: '', statureM: null as number | null, massKg: null as number | null };
 
-/** Puts in what was measured on an earlier day. */
+/** Enters what was measured on an earlier day. */
 export function EarlierMeasuring(props: {
   before: string | undefined;
   onSave: (measuring: Measuring) => Promise<boolean>;

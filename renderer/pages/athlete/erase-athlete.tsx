@@ -8,7 +8,7 @@ import { ErrorMessage } from '../../ui/error-message.tsx';
 import { TextField } from '../../ui/fields/text-field.tsx';
 import { type Clearing, clearOf, EraseWords } from './erase-words.tsx';
 
-/** Takes an athlete out of the store and its backups: what would go is shown first, and the name typed. */
+/** Erases an athlete from the store and its backups: first it shows what would be erased, then the name is typed. */
 export function EraseAthlete({ id, name }: { id: string; name: string }) {
   const [preview, setPreview] = useState<CallOutput<'athletes.previewErase'> | null>(null);
   const [typed, setTyped] = useState('');

@@ -4,7 +4,7 @@ import { Tick } from '../../ui/fields/tick.tsx';
 
 type Words = CallOutput<'athletes.previewErase'>['words'];
 
-/** How far the name is cleared from words that stay. */
+/** How far the name is removed from texts that stay. */
 export interface Clearing {
   readonly full: boolean;
   readonly parts: boolean;

@@ -11,7 +11,7 @@ import { SelectField } from '../../ui/fields/select-field.tsx';
 
 type Entries = CallOutput<'athletes.entries'>;
 
-/** Joins another entry of the same person to this one, and takes such entries apart again. */
+/** Merges another record of the same person into this one, and separates merged records again. */
 export function JoinedEntries({ id, name }: { id: string; name: string }) {
   const asked = useCall('athletes.entries', { id });
   const others = useCall('athletes.list', { limit: 1000 });

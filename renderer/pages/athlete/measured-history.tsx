@@ -25,7 +25,7 @@ function valuesOf(measurings: readonly Measuring[], kind: (typeof KINDS)[number]
   return measurings.flatMap(({ takenOn, [kind]: value }) => (value === null ? [] : [{ takenOn, value }]));
 }
 
-/** An athlete's dated measurings, how one is put in and taken away, and what was taken away last. */
+/** An athlete's dated measurings; adds one, removes one, and knows the one removed last. */
 function useMeasurings(athleteId: string) {
   const asked = useCall('measurings.list', { athleteId });
   const [changed, setChanged] = useState<readonly Measuring[] | null>(null);
@@ -136,7 +136,7 @@ function HistoryTable(props: HistoryProps) {
   );
 }
 
-/** Takes a day away; that of the athlete's present figures stays. */
+/** Removes a day; the day of the athlete's present figures stays. */
 function RemoveMeasuring(props: HistoryProps & { measuring: Measuring }) {
   const { measuring, measuredOn, onRemove } = props;
   if (measuredOn === undefined || measuring.takenOn >= measuredOn) {

@@ -1,8 +1,8 @@
-/** Steps that a person counts in, in any power of ten. */
+/** Steps of a plot's rules, times any power of ten. */
 const STEPS = [1, 2, 2.5, 5, 10];
 /** Values nearer than this share of themselves are one value. */
 const LEAST_SPREAD = 1e-6;
-/** About so many rules lie across a plot. */
+/** About this many rules cross a plot. */
 const RULES = 4;
 
 /** A plot's ends and the values at which it is ruled. */

@@ -10,7 +10,7 @@ import { withCell } from './read-table-file.ts';
 /** More bad cells than this are not shown at once. */
 const MOST_SHOWN = 200;
 
-/** Every cell that cannot be taken: where it stands, what it says, what is wrong, and a place to put it right. */
+/** Every invalid cell: its place, its text, the problem, and an entry to correct it. */
 export function BadCells(props: {
   bad: readonly BadCell[];
   cells: readonly (readonly string[])[];

@@ -5,7 +5,7 @@ import { today } from '../../language/dates.ts';
 import { say, words } from '../../language/messages.ts';
 import { ErrorMessage } from '../../ui/error-message.tsx';
 
-/** Hands the athletes out as a CSV file. */
+/** Exports the athletes as a CSV file. */
 export function ExportTable({ everybody }: { everybody: Everybody }) {
   const { inUse, aside, error } = everybody;
   const { exportTable, refusal, told } = useTableExport();

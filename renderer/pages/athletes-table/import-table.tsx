@@ -21,7 +21,7 @@ interface Opened {
   readonly cells: readonly (readonly string[])[];
 }
 
-/** A table of athletes that has been chosen, what it would do, and taking it in. */
+/** The chosen table of athletes, its preview, and its import. */
 function useImport({ inUse, aside, ready, reload }: Everybody) {
   const [opened, setOpened] = useState<Opened | null>(null);
   const [problem, setProblem] = useState<string | null>(null);

@@ -1,7 +1,7 @@
 import Papa from 'papaparse';
 import { unchanged } from '../../language/messages.ts';
 
-/** A larger file is no table of a club's athletes, bytes. */
+/** A larger file is not read, bytes. */
 const MOST_BYTES = 4 * 1024 * 1024;
 
 /** A CSV file as rows of text cells, the headings first, or why it cannot be read, in words. */

@@ -10,7 +10,7 @@ import { Page } from '../../ui/page.tsx';
 import { RosterList } from '../../ui/roster-list.tsx';
 import type { Column } from '../../ui/table/data-table.tsx';
 
-/** Everybody who has been measured. Body mass is not in the list: it is nobody's business at a glance. */
+/** The list of athletes. It does not show body mass, which is private. */
 export function AthletesPage() {
   return (
     <Page

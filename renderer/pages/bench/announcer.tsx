@@ -11,7 +11,7 @@ import type { FitState } from '../../document/fit-document.ts';
 import { say, words } from '../../language/messages.ts';
 import { findingTitle } from '../../language/sentences.ts';
 
-/** A screen reader is told once the hand rests, milliseconds. */
+/** A screen reader is told this long after the last change, milliseconds. */
 const REST_MS = 500;
 
 /** What changed from one state to another: measures that moved, and findings that say something else now. */

@@ -1,7 +1,7 @@
 import { useDocument, useFit } from '../../bench/bench-context.tsx';
 import { say } from '../../language/messages.ts';
 
-/** Says, as long as it lasts, that the fit cannot be kept, why, and what to do. */
+/** Says that the fit cannot be saved, why, and what to do, until it is saved again. */
 export function AutosaveError({ onReload }: { onReload: () => void }) {
   const document = useDocument();
   const problem = useFit((state) => state.keepProblem);

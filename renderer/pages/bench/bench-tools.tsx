@@ -7,7 +7,7 @@ import { hrefOf } from '../../route/route.ts';
 import { onCommand } from '../../ui/menu-commands.tsx';
 import { PAGE_STEPS_ID, PAGE_TOOLS_ID } from '../../ui/page-tools.ts';
 
-/** Ways to paper and to showing, undo and redo in the head of the sheet, by button, key and menu; saving a revision by key and menu. */
+/** Links to papers and to the athlete's page, undo and redo in the head, by button, key and menu; saving a revision by key and menu. */
 export function BenchTools({ onSave }: { onSave: () => void }) {
   const document = useDocument();
   useEffect(

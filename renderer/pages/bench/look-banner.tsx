@@ -1,7 +1,7 @@
 import type { FetchedRevision } from '../../bench/fetched-revision.ts';
 import { say } from '../../language/messages.ts';
 
-/** Says that an earlier revision is looked at, not edited, and the two ways on from there. */
+/** Says that an earlier revision is shown, not edited; one button restores it, one goes back. */
 export function LookBanner(props: {
   looked: FetchedRevision;
   onPutBack: (revision: FetchedRevision) => void;

@@ -1,7 +1,7 @@
 import type { BoardHole, Boat, Rails } from '../../../core/document/boat-schema.ts';
 import type { StockPad, StockRest } from '../../../core/document/stock-schema.ts';
 
-/** A thing whose figures are still being filled in: null where one is missing. */
+/** A form's version of a type: null for each number that is missing. */
 type Unfinished<T> = { readonly [K in keyof T]: T[K] extends number ? number | null : T[K] };
 
 /** Rails as they are filled in; their ends, from the stern, may be left out. Metres. */

@@ -6,7 +6,7 @@ import { say } from '../../language/messages.ts';
 import type { BoatValues } from './boat-values.ts';
 import { roomForBoard } from './room-for-board.ts';
 
-/** Says that the floorboard as entered does not fit the hull as entered, where and by how much; nothing while it fits. */
+/** Says where and by how much the entered floorboard does not fit the entered hull; nothing while it fits. */
 export function BoardFit({ values, boat }: { values: BoatValues; boat: Boat | null }) {
   const format = useFormat();
   const found = useMemo(() => roomForBoard(values, boat), [values, boat]);

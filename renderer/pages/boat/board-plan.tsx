@@ -17,7 +17,7 @@ import { BoardPlanTable } from './board-plan-table.tsx';
 /** How far a fitting may usually be moved for a shared hole, metres, and the most that may be asked. */
 const USUAL_M = 0.003;
 const MOST_M = 0.015;
-/** So many fits are chosen at first. */
+/** How many fits are chosen at first. */
 const CHOSEN_AT_FIRST = 6;
 
 /** One board for everybody: chosen fits, how far each may be moved, and the plan of the fewest new holes. */
@@ -53,7 +53,7 @@ function Planner({ id, boat, fits, onSaved }: PlannerProps) {
     const wishes = drillingWishes(moved, (at) => toleranceOf(opened[at]?.id));
     const rules = { ...USUAL_DRILLING, board: floorboard, known: holes };
     job.start({ wishes, rules }, (answer) => {
-      // The solver's memory goes with its worker.
+      // Ending the worker frees the solver's memory.
       job.stop();
       setFound({ fits: moved, answer });
     });

@@ -90,7 +90,7 @@ const BLANK_TAPE = {
   stations: Array.from({ length: STATIONS_AT_FIRST }, () => BLANK_STATION),
 } as const;
 
-/** Dust of adding and taking off half a length does not belong in a form: a hundredth of a millimetre. */
+/** Rounds off the error of adding and subtracting half a length: to a hundredth of a millimetre. */
 export const tidyM = (value: number) => Number(value.toFixed(5));
 
 /** Values to begin with: those of a boat, or of a usual single that has no name yet. */

@@ -26,7 +26,7 @@ async function olderFits(id: string, boat: Boat): Promise<OpenedFit[]> {
     );
 }
 
-/** Says how many fits still hold the boat as it was, and lets all of them take it as it is now. */
+/** Says how many fits still have the earlier boat, and updates all of them. */
 export function OlderFits({ id, boat }: { id: string; boat: Boat }) {
   const [older, setOlder] = useState<readonly OpenedFit[]>([]);
   const [refusal, setRefusal] = useState<CallError | null>(null);

@@ -1,6 +1,6 @@
 import type { BoatValues, StationValues } from './boat-values.ts';
 
-/** A beam that is far from what both its neighbours let expect: a slip of the pen, or a hull of an odd shape. */
+/** A beam that is far from what both its neighbours let expect: a typing error, or a hull of an unusual shape. */
 export interface StandsOut {
   /** Its path in the form's values. */
   readonly path: string;

@@ -6,7 +6,7 @@ import { useFormat } from '../../display/use-display.ts';
 import { say } from '../../language/messages.ts';
 import { PaperDrawing } from '../set-out/paper-drawing.tsx';
 
-/** White around the drawing, millimetres. */
+/** Margin around the drawing, millimetres. */
 const AROUND_MM = 8;
 /** The check bar, millimetres: ten centimetres, or four inches. */
 const BAR_MM = { metric: 100, inch: 4 * 25.4 };

@@ -10,7 +10,7 @@ import './home.css';
 // The words are there first; the figure is computed and follows.
 const StartFigure = lazy(() => import('./start-figure.tsx').then((m) => ({ default: m.StartFigure })));
 
-/** An empty sheet: what this is, two ways to begin, and the cautions. */
+/** The page of an empty store: what the program is, two ways to begin, and the cautions. */
 export function FirstStart({ notices }: { notices: readonly string[] }) {
   const [refusal, setRefusal] = useState<CallError | null>(null);
   const [busy, setBusy] = useState(false);

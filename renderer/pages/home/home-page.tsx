@@ -7,7 +7,7 @@ import { FirstStart } from './first-start.tsx';
 import { RecentPage } from './recent-page.tsx';
 import './home.css';
 
-/** Whoever has been led back once since the page was loaded, and comes here again, wants to be here. */
+/** The program goes back to the last fit once after the page is loaded; a later visit to this page stays here. */
 let ledBack = false;
 
 /**

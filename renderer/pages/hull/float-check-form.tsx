@@ -91,7 +91,7 @@ export function FloatCheckForm({ boat, onChanged }: { boat: Boat; onChanged: () 
   );
 }
 
-/** That the hull is corrected by a float check, and the way to take it off again. */
+/** Says that the hull is corrected by a float check, with a button that removes the correction. */
 function CorrectionStands({ correction, onUndo }: { correction: HullCorrection; onUndo: () => void }) {
   const format = useFormat();
   return (

@@ -11,7 +11,7 @@ import { toDegrees, toRadians } from '../../../core/units/angle.ts';
 import { useFormat } from '../../display/use-display.ts';
 import { say } from '../../language/messages.ts';
 
-/** The paddler of the plot: a plain example, said beside it. */
+/** The paddler of the plot: an example, named beside it. */
 const PADDLER_KG = 75;
 const ABOVE_FLOOR = 0.72;
 

@@ -103,7 +103,7 @@ export function BodyStep({ record: { athlete }, session, change, onStep }: StepP
   );
 }
 
-/** On to the next step. */
+/** The button to the next step. */
 function Onward({ onStep }: Pick<StepProps, 'onStep'>) {
   const next = stepAfter('body');
   return (

@@ -1,6 +1,6 @@
 import { say } from '../../language/messages.ts';
 
-/** A value that is more likely a slip than a person: why, and the way to keep it all the same. */
+/** A value that is more likely a typing error: why, and a button to keep it. */
 export function KeepAnyway({ why, more, onKeep }: { why: string; more?: string; onKeep: () => void }) {
   return (
     <div className="odd-value" role="alert">

@@ -27,7 +27,7 @@ import { Explained } from '../../language/explained.tsx';
 
 const EVERYTHING = { limit: 1000 };
 
-/** A new fit: which boat, who in which seat; the bench then begins from a first setting. */
+/** A new fit: which boat, who in which seat; the bench then starts from a first setting. */
 export function NewFitPage() {
   const boats = useCall('boats.list', EVERYTHING);
   const athletes = useCall('athletes.list', EVERYTHING);

@@ -10,7 +10,7 @@ import { uprightPicture } from './upright-picture.ts';
 
 type Taken = (data: string, image: ImageSize, moment: SeenMoment) => Promise<void>;
 
-/** Takes pictures in: chosen, dropped, pasted, or a frame of a video. A video's catches give the rate. */
+/** Adds pictures: chosen, dropped, pasted, or a frame of a video. A video's catches give the stroke rate. */
 export function AddPicture({ onPicture, onRate }: { onPicture: Taken; onRate: (rate: SeenRate) => void }) {
   const [problem, setProblem] = useState<string | null>(null);
   const [film, setFilm] = useState<string | null>(null);

@@ -8,7 +8,7 @@ import { sheerHalfBreadth } from '../../../core/hull/section-at.ts';
 const PER_METRE = 1000;
 /** How far the camera stands from the paddler, metres (common practice, no source: nearer, a lens distorts a stance). */
 const AWAY = 5;
-/** Paper around cameras and boat; half of what a camera sees at the paddler; size of a drawn camera, metres. */
+/** Margin around cameras and boat; half of what a camera sees at the paddler; size of a drawn camera, metres. */
 const PAPER = 0.6;
 const SEES_HALF = 1.2;
 const CAMERA = 0.34;

@@ -6,7 +6,7 @@ import { toDegrees } from '../../../core/units/angle.ts';
 import { useFormat } from '../../display/use-display.ts';
 import { say } from '../../language/messages.ts';
 
-/** So many differences are said; the table has them all. */
+/** The most differences that are said; the table has all of them. */
 const MOST = 4;
 
 /** What a larger and a smaller angle are called. */

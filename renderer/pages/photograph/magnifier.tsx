@@ -3,7 +3,7 @@ import type { ImageSize, Pixel } from '../../../core/photograph/camera.ts';
 /** Half of the side of the square that is magnified, as a share of the picture's width. */
 const HALF_SHARE = 0.03;
 
-/** The neighbourhood of a place, magnified, with a cross at the place. */
+/** The surroundings of a point, magnified, with a cross at the point. */
 export function Magnifier({
   source,
   image,

@@ -49,7 +49,7 @@ function without(record: PhotoStudy['proposed'], name: string): PhotoStudy['prop
 /** A tenth of a pixel is finer than any mark. */
 const rounded = ({ u, v }: Pixel): Pixel => ({ u: Math.round(10 * u) / 10, v: Math.round(10 * v) / 10 });
 
-/** The mark so many places on in the guided order, round and round. */
+/** The mark so many places further in the guided order; after the last comes the first. */
 export function markBeside(name: PhotoMarkName, by: number): PhotoMarkName {
   const at = MARK_ORDER.indexOf(name) + by;
   return MARK_ORDER.at(at % MARK_ORDER.length)!;

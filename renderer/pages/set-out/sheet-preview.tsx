@@ -22,7 +22,7 @@ export interface SheetMatter {
   readonly stamp: SheetStamp;
 }
 
-/** Air around what is drawn, millimetres on the paper: the screen shows the drawing and not the paper beside it. */
+/** Margin around what is drawn, millimetres on the paper: the screen shows the drawing and not the paper beside it. */
 const AIR_MM = 4;
 
 /** The set-out sheet on the screen, from the very drawing and words that the PDF is made from. */

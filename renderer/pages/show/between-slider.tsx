@@ -2,7 +2,7 @@ import { useEffect, useRef } from 'react';
 import type { Translator } from '../../../app/language/translator.ts';
 import { useShownWords } from '../../language/shown-words.tsx';
 
-/** The slider's whole way, and how long a move from end to end takes, milliseconds. */
+/** The slider's range, and how long a move from end to end takes, milliseconds. */
 const WHOLE = 100;
 const WHOLE_WAY_MS = 900;
 

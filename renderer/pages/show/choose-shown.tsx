@@ -51,7 +51,7 @@ export function ChooseShown(props: ChooseProps) {
   );
 }
 
-/** Whose seat; nothing in a single. */
+/** The seat; nothing in a single. */
 function ChooseSeat({ seats, choices, onChange }: ChooseProps) {
   if (seats.length < 2) return null;
   return (

@@ -72,7 +72,7 @@ function OpenShow({ opened, children }: { opened: OpenedFit; children: React.Rea
   );
 }
 
-/** A sentence where there is no picture, with the way out. */
+/** A sentence if there is no picture, with the buttons to leave. */
 function Nothing({ words, children }: { words: string; children: React.ReactNode }) {
   return (
     <>

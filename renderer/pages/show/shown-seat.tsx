@@ -40,7 +40,7 @@ interface ShownSeatProps {
   /** Trials of the fit, the latest first. */
   readonly trials: readonly TrialRecord[];
   readonly onChange: (change: Partial<ShowChoices>) => void;
-  /** Ways out, at the end of the head. */
+  /** Buttons to leave, at the end of the head. */
   readonly children: React.ReactNode;
 }
 

@@ -14,7 +14,7 @@ import { Page } from '../../ui/page.tsx';
 import { inOrder, momentOf } from './moments.ts';
 import './timeline.css';
 
-/** So many entries are shown at first, and so many more each time. */
+/** How many entries are shown at first, and how many more each time. */
 const AT_ONCE = 200;
 
 /** What has happened to an athlete's fits: revisions with their reasons, and what was felt on the water between them. */

@@ -51,7 +51,7 @@ export function TransferTable(props: TableProps) {
   );
 }
 
-/** The way to make a setting a fit of its own. */
+/** The button that makes a setting a fit of its own. */
 function MakeFit({ column, onMake }: { column: TransferColumn; onMake: TableProps['onMake'] }) {
   return (
     <button

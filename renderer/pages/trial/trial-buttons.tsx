@@ -6,7 +6,7 @@ import { say } from '../../language/messages.ts';
 import { go } from '../../route/route.ts';
 import { ErrorMessage } from '../../ui/error-message.tsx';
 
-/** Keeping a trial; setting one aside that has been kept, or bringing it back. */
+/** Buttons that save a trial, and archive or restore a saved one. */
 export function TrialButtons({ fitId, record }: { fitId: string; record: TrialRecord | null }) {
   const [refusal, setRefusal] = useState<CallError | null>(null);
 

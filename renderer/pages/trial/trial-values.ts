@@ -63,13 +63,13 @@ export function trialValues(trial: Trial | null, start: { tried: string; seat: n
   };
 }
 
-/** A place touched once more is let go of, else it is taken up. */
+/** A place that is touched again is removed, else it is added. */
 export function withPlace(felt: readonly Felt[], place: BodyPlace): Felt[] {
   if (felt.some((entry) => entry.place === place)) return felt.filter((entry) => entry.place !== place);
   return [...felt, { place, feeling: null, strength: USUAL_STRENGTH }];
 }
 
-/** A sign named once more is let go of, else it is taken up. */
+/** A sign that is pressed again is removed, else it is added. */
 export function withSign(seen: readonly SeenSign[], sign: BoatSign): SeenSign[] {
   if (seen.some((entry) => entry.sign === sign)) return seen.filter((entry) => entry.sign !== sign);
   return [...seen, { sign, strength: USUAL_STRENGTH }];

@@ -1,7 +1,7 @@
 import { Label, Radio, RadioGroup } from 'react-aria-components';
 import type { FrameProps } from './field-frame.tsx';
 
-/** One of a few, all of them in sight. */
+/** One of a few choices, all of them visible. */
 export function ChoiceField<T extends string>(
   props: FrameProps & {
     value: T | null;

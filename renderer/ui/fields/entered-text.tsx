@@ -2,8 +2,8 @@ import { useState } from 'react';
 import { TextField } from './text-field.tsx';
 
 /**
- * A text that counts once its entry is left: the page does not change under the hand that types. `read` gives what is taken of
- * the text, or null where it cannot be taken: then the entry says again what it said before.
+ * A text that takes effect when its entry is left, so that the page does not change while somebody types. `read` gives the value of
+ * the text, or null if it has none: the entry then shows its earlier text again.
  */
 export function EnteredText(props: {
   label: string;
@@ -11,7 +11,7 @@ export function EnteredText(props: {
   value: string;
   lines?: number;
   maxLength?: number;
-  /** What stands there cannot be taken; it is said elsewhere why. */
+  /** The text is not valid; another element says why. */
   isInvalid?: boolean;
   read?: (typed: string) => string | null;
   onEnter: (text: string) => void;

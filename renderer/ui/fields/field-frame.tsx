@@ -11,7 +11,7 @@ export interface FrameProps {
   readonly hint?: string;
   readonly problem?: string | null;
   readonly required?: boolean;
-  /** What stands there cannot be taken, and it is said elsewhere why. */
+  /** The value is not valid; another element says why. */
   readonly isInvalid?: boolean;
   /** True when the label is written elsewhere and only spoken here. */
   readonly labelHidden?: boolean;

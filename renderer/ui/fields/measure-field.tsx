@@ -17,17 +17,17 @@ export interface MeasureFieldProps extends FrameProps {
   readonly onNudge?: (value: number) => void;
   /** Called when the field is emptied; left out, the field may not be empty. */
   readonly onEmpty?: () => void;
-  /** Where a step from an empty entry begins; zero, or the nearest that may stand, if left out. */
+  /** Where a step from an empty entry begins; if left out, zero or the nearest allowed value. */
   readonly from?: number;
   /** Steppers beside the entry. */
   readonly stepped?: boolean;
-  /** Lets the value follow the hand without a new drawing of the page; gives back a function that stops it. */
+  /** Updates the value during a drag without a render of React; returns a function that stops it. */
   readonly follow?: (show: (value: number) => void) => () => void;
 }
 
 /**
- * One measure: an entry that understands how people write lengths, masses and angles, arrow keys and steppers. What
- * cannot be taken explains itself, and the last good value stays.
+ * One measure: an entry that understands how people write lengths, masses and angles, with arrow keys and steppers. An invalid
+ * text is explained, and the last valid value stays.
  */
 export function MeasureField(props: MeasureFieldProps) {
   const { label, value, kind } = props;
@@ -64,7 +64,7 @@ export function MeasureField(props: MeasureFieldProps) {
   );
 }
 
-/** What is typed into a measure's entry, read when it is left or stepped, and why it was refused. */
+/** The text of a measure's entry: read when the entry is left or stepped; says why a text is refused. */
 function useMeasureEntry(props: MeasureFieldProps) {
   const { value, kind, min, max } = props;
   const format = useFormat();
@@ -74,7 +74,7 @@ function useMeasureEntry(props: MeasureFieldProps) {
   const rule: EntryRule = { kind, min, max, format, mayBeEmpty: props.onEmpty !== undefined };
   useShown(input, { shown, kind, follow: props.follow });
 
-  /** Puts the last good value back into the entry. */
+  /** Shows the last valid value in the entry again. */
   function putBack(): void {
     if (input.current) input.current.value = shown;
   }
@@ -122,7 +122,7 @@ function useMeasureEntry(props: MeasureFieldProps) {
   return { input, shown, refused, enter, nudge, onKeyDown };
 }
 
-/** Shows the value in the entry: after each drawing of the page, and between them as it follows the hand. */
+/** Shows the value in the entry: after each render, and between renders during a drag. */
 function useShown(
   input: React.RefObject<HTMLInputElement | null>,
   { shown, kind, follow }: { shown: string; kind: MeasureKind; follow: MeasureFieldProps['follow'] },

@@ -54,7 +54,7 @@ export function stepOfKey(
   return direction * size * MEASURE_KINDS[kind].step;
 }
 
-/** A stepped value without the dust of binary fractions: a micrometre, a milligram. */
+/** A stepped value without binary rounding errors: to a micrometre, a milligram. */
 export function tidyStep(value: number): number {
   return Number(value.toFixed(6));
 }

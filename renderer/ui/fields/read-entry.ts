@@ -1,7 +1,7 @@
 import type { Format } from '../../../app/language/format.ts';
 import { MEASURE_KINDS, type MeasureKind, outOfRangeText, problemText, tidyStep } from './measure-kinds.ts';
 
-/** What an entry came to: a value to take, an emptied field, or why it cannot be taken. */
+/** What an entry holds: a value, nothing, or a text that is not valid and why. */
 export type ReadEntry =
   | { readonly kind: 'value'; readonly value: number }
   | { readonly kind: 'emptied' }

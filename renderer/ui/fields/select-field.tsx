@@ -1,6 +1,6 @@
 import { FieldFrame, type FrameProps } from './field-frame.tsx';
 
-/** One of many, by the browser's own list. */
+/** One of many choices, in the browser's own list. */
 export function SelectField<T extends string>(
   props: FrameProps & {
     value: T | null;

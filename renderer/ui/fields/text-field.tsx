@@ -1,11 +1,11 @@
 import { FieldFrame, type FrameProps } from './field-frame.tsx';
 
-/** One line of text (or several), with its label, a hint and what is wrong with it. */
+/** One line of text (or several), with its label, a hint and its problem. */
 export function TextField(
   props: FrameProps & {
     value: string;
     onChange: (value: string) => void;
-    /** The entry has been left, or Enter pressed in its one line. */
+    /** Called when the entry is left, or Enter is pressed in its one line. */
     onLeave?: () => void;
     lines?: number;
     type?: 'text' | 'date' | 'search' | 'password';

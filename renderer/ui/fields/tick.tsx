@@ -1,6 +1,6 @@
 import { Checkbox } from 'react-aria-components';
 
-/** A box to tick. */
+/** A checkbox. */
 export function Tick(props: { name: string; isOn: boolean; onChange: (on: boolean) => void }) {
   return (
     <Checkbox className="tick" isSelected={props.isOn} onChange={props.onChange}>

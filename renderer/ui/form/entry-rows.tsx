@@ -1,7 +1,7 @@
 import type { MessageKey } from '../../language/messages.ts';
 import { say } from '../../language/messages.ts';
 
-/** Rows of entries of which there may be none: each with its fields and a button that removes it, one more button adds a row. */
+/** Rows of entries, possibly none: each has its fields and a button that removes it; one more button adds a row. */
 export function EntryRows<Row>(props: {
   rows: readonly Row[];
   blank: Row;
@@ -10,7 +10,7 @@ export function EntryRows<Row>(props: {
   fields: (index: number) => React.ReactNode;
   add: MessageKey;
   remove: MessageKey;
-  /** No more rows than this. */
+  /** The most rows that may be added. */
   most?: number;
   className?: string;
 }) {

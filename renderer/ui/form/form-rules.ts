@@ -14,13 +14,13 @@ export interface FormRules<V, Out> {
   readonly fieldOf?: (path: string) => string;
   /** The document as the schema reads it; left out, the values are the document. */
   readonly documentOf?: (values: V) => unknown;
-  /** What the form asks beyond the schema, by path; null for what is right. */
+  /** Checks beyond the schema, by path; null where the value is right. */
   readonly check?: (values: V) => Readonly<Record<string, string | null>>;
   /** Words for a path that the schema refuses; left out, that it is needed. */
   readonly wordsFor?: (path: string) => string | null;
 }
 
-/** What the values of a form came to. */
+/** The result of reading a form. */
 export type ReadForm<Out> =
   | { readonly ok: true; readonly document: Out }
   | { readonly ok: false; readonly problems: Problems };
@@ -38,7 +38,7 @@ export function readForm<V, Out>(rules: FormRules<V, Out>, values: V): ReadForm<
   return { ok: false, problems: found };
 }
 
-/** The problems without those of a value that has just been changed, and of what it is a part of or made of. */
+/** The problems without those of a value that has just changed, of its parts, and of what it is part of. */
 export function withoutPath(problems: Problems, path: string): Problems {
   const touches = (other: string) =>
     other === path || other.startsWith(`${path}.`) || path.startsWith(`${other}.`);

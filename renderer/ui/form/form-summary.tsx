@@ -11,7 +11,7 @@ interface SummaryLine {
   readonly text: string;
 }
 
-/** What keeps a form from being saved, each line a way to its field. It takes the focus when it appears. */
+/** The problems that keep a form from being saved; each line links to its field. It takes the focus when it appears. */
 export function FormSummary<V>(props: {
   form: FormState<V>;
   place: React.RefObject<HTMLFormElement | null>;

@@ -4,7 +4,7 @@ import { FormSummary } from './form-summary.tsx';
 import type { FormState } from './use-form.ts';
 
 /**
- * A form: on top what is wrong, below its fields the buttons. Enter goes on to the next entry that is needed and still
+ * A form: the problems at the top, the buttons below the fields. Enter goes on to the next entry that is needed and still
  * empty; where none is left, it submits.
  */
 export function Form<V>(props: {

@@ -5,7 +5,7 @@ export interface ValueRule {
   /** The least and greatest number that is taken; infinity without a bound, and for what is no number. */
   readonly min: number;
   readonly max: number;
-  /** A document cannot be made without it. */
+  /** True if a document needs it. */
   readonly required: boolean;
   /** The schema takes null: the field may be emptied again. */
   readonly mayBeEmpty: boolean;
@@ -13,7 +13,7 @@ export interface ValueRule {
   readonly isWhole: boolean;
 }
 
-/** What a schema asks of the value at a path of it; nothing at all where it knows no such path. */
+/** What a schema asks of the value at a path; no limits if the schema has no such path. */
 export function valueRule(schema: z.ZodType, path: readonly PropertyKey[]): ValueRule {
   const found = schemaAt(schema, path);
   const bare = found && unwrapped(found);
@@ -40,7 +40,7 @@ function schemaAt(schema: z.ZodType, path: readonly PropertyKey[]): z.ZodType | 
   return here instanceof z.ZodType ? here : null;
 }
 
-/** A schema without what only says that a value may be left out, and before what is made of it. */
+/** The schema inside optional, default and transform wrappers. */
 function unwrapped(schema: unknown): unknown {
   if (schema instanceof z.ZodOptional || schema instanceof z.ZodNullable || schema instanceof z.ZodDefault) {
     return unwrapped(schema.unwrap());

@@ -64,7 +64,7 @@ export function useForm<V extends object, Out, Saved>(
   const [error, setError] = useState<CallError | null>(null);
   const busy = useRef(false);
 
-  /** What is left of the problems after a change: neither those of the changed values nor those of the whole form. */
+  /** The problems that remain after a change: without those of the changed values and of the whole form. */
   function changedAt(paths: readonly string[], now: Problems): Problems {
     const ofWhole = Object.keys(now).filter((path) => !Object.hasOwn(values, path.split('.')[0]!));
     return [...paths, ...ofWhole].reduce(withoutPath, now);

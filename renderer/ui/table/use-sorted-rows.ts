@@ -9,7 +9,7 @@ export interface Sorting {
 
 const collator = new Intl.Collator(undefined, { sensitivity: 'base', numeric: true });
 
-/** Rows in the order that a press of a heading asked for; a second press turns it round. */
+/** Rows sorted by the heading that was pressed; a second press reverses the order. */
 export function useSortedRows<T>(rows: readonly T[], columns: readonly Column<T>[]) {
   const [sorting, setSorting] = useState<Sorting | null>(null);
   const key = sorting && columns[sorting.column]?.sortBy;

@@ -14,7 +14,7 @@ import { useDocument, useFit } from '../../bench-context.tsx';
 import { coordinateText } from '../../change-text.ts';
 import { coordinateName } from '../../coordinates.ts';
 
-/** What differs between two settings of a seat, in words, one line each. */
+/** The differences between two settings of a seat, in words, one line each. */
 function differencesOf(before: Seat, after: Seat, format: Format): string[] {
   return FITTING_COORDINATES.flatMap((coordinate) => {
     const was = coordinateOf(before, coordinate);

@@ -4,7 +4,7 @@ import { say } from '../../../language/messages.ts';
 import { useDocument, useFit } from '../../bench-context.tsx';
 import { nameInSeat } from '../../crew-names.ts';
 
-/** Changes of place for the seat being worked on: with each other paddler, and to the other side. */
+/** Moves the paddler of the selected seat: an exchange with another paddler, or a change of side. */
 export function CrewPlaces() {
   const document = useDocument();
   const fit = useFit((state) => state.fit);

@@ -9,7 +9,7 @@ import { changeText, type ProposedChange, sideEffectsText } from '../../change-t
 /** Side effects worth a line in the margin. */
 const MOST_EFFECTS = 2;
 
-/** The way out of a finding: the least change that clears it, with what it does besides; shown or applied in one step. */
+/** The least change that clears a finding, with its side effects; shown or applied in one step. */
 export function NoteChange({ finding }: { finding: Finding }) {
   const format = useFormat();
   const suggestion = useSlow(({ suggestions }) => suggestions[finding.id]);

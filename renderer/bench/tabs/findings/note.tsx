@@ -14,7 +14,7 @@ import { type NoteText, noteText } from './note-text.ts';
 import { TrimWorth } from './trim-worth.tsx';
 
 /**
- * One margin note: mark and word, name and number, a sentence, and a way out. Its texts follow the hand without React;
+ * One margin note: mark and word, name and number, a sentence, and a change. Its texts change during a drag without React;
  * pointing at it or focusing it lights the part of the drawing it speaks of, and the reverse.
  */
 export function Note({ finding }: { finding: Finding }) {

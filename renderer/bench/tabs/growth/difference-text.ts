@@ -4,7 +4,7 @@ import type { GrowthDue } from '../../../../core/growth/measure-again.ts';
 import { say, words } from '../../../language/messages.ts';
 import type { Grown } from '../../use-grown.ts';
 
-/** Smaller changes are not worth words: metres, kilograms. */
+/** Smaller differences are not mentioned: metres, kilograms. */
 const LEAST_M = 0.005;
 const LEAST_KG = 0.5;
 
@@ -36,7 +36,7 @@ export function differenceLines(
   return lines;
 }
 
-/** What a reminder to measure again is told with. */
+/** The values of a reminder to measure again. */
 export function dueValues({ months, ageYears, likelyM }: GrowthDue, format: Format) {
   return { months, age: ageYears, likely: format.length(likelyM) };
 }

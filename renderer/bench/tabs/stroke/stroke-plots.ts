@@ -39,7 +39,7 @@ export interface StrokePlot extends Plot {
 
 type AfloatRow = Extract<StrokeRow['afloat'], { kind: 'afloat' }>;
 
-/** What moves through a stroke as plots; null where the boat does not float throughout or the seat is empty. */
+/** The plots of a stroke; null if the boat does not float throughout or the seat is empty. */
 export function strokePlots(
   rows: readonly StrokeRow[],
   { seat, side, format }: { seat: number; side: Side; format: Format },
@@ -173,7 +173,7 @@ function roundStep(size: number): number {
 
 const tidy = (value: number) => Number(value.toPrecision(12));
 
-/** Where labels stand so that none is nearer to its neighbour than `apart`: as little moved as the order allows. */
+/** Places of labels, in the same order and moved as little as possible, so that none is nearer to its neighbour than `apart`. */
 export function spreadLabels(
   wished: readonly number[],
   { apart, most }: { apart: number; most: number },

@@ -2,7 +2,7 @@ import type { RevisionAnswer, RevisionSummary } from '../../../../app/contract/r
 import type { TrialRecord } from '../../../../app/contract/trials.ts';
 import { answeredBy } from './answered-by.ts';
 
-/** Trials looked at for what is still open; older ones have been answered or let go of. */
+/** Trials looked at for what is still open; older ones have been answered or dropped. */
 const MOST_TRIALS = 4;
 
 /** An observation that no revision answers yet. */

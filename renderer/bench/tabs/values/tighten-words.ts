@@ -11,7 +11,7 @@ export interface TightenLine {
   readonly change: string;
 }
 
-/** A measurement that narrows the interval by less than this share is not worth the walk. */
+/** A measurement that narrows the interval by less than this share is not offered. */
 const LEAST_GAIN = 0.03;
 const MOST_LINES = 3;
 
