@@ -1,15 +1,15 @@
-import { sendAhead } from './client/ahead.ts';
+import { prefetchCall } from './client/prefetch.ts';
 import { routeOf } from './route/addresses.ts';
 
 /**
  * The page's first script, small: it sets out at once for all that the first page needs, one beside the other. Each part would
  * else be asked for only when the one before it had come and run.
  */
-sendAhead('display.read', {});
+prefetchCall('display.read', {});
 void import('../app/language/catalogues/en.ts');
 const route = routeOf(window.location.hash);
 if (route.page === 'fit') {
-  sendAhead('fits.open', { id: route.id });
+  prefetchCall('fits.open', { id: route.id });
   void import('./pages/bench/bench-page.tsx');
 }
 if (route.page === 'home') void import('./pages/home/home-page.tsx');

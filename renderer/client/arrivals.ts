@@ -5,7 +5,7 @@ import type { CallName } from '../../app/contract/contract.ts';
 const arrivals = create<{ readonly count: number }>(() => ({ count: 0 }));
 
 /** Others' changes have arrived. Lists on the page are fetched again; the open document is left alone. */
-export function somethingArrived(count: number): void {
+export function countArrival(count: number): void {
   if (arrivals.getState().count !== count) arrivals.setState({ count });
 }
 

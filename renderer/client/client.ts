@@ -1,7 +1,7 @@
 import type { CallInput, CallName, CallOutput } from '../../app/contract/contract.ts';
 import type { CallResult } from '../../app/contract/result.ts';
 import { say } from '../language/messages.ts';
-import { send, takeAhead } from './ahead.ts';
+import { send, takePrefetched } from './prefetch.ts';
 
 /** Calls the program. Never rejects: if the program is gone, the result is a refusal. */
 export async function call<N extends CallName>(
@@ -9,7 +9,7 @@ export async function call<N extends CallName>(
   input: CallInput<N>,
 ): Promise<CallResult<CallOutput<N>>> {
   try {
-    return await (takeAhead(name, input) ?? send(name, input));
+    return await (takePrefetched(name, input) ?? send(name, input));
   } catch {
     return {
       ok: false,

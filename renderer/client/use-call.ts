@@ -5,7 +5,7 @@ import { useArrivals } from './arrivals.ts';
 import { call } from './client.ts';
 
 /** What a page knows of an answer it asked for. While a later answer is awaited, the earlier one stays. */
-export interface Asked<T> {
+export interface CallState<T> {
   readonly value: T | null;
   readonly error: CallError | null;
   readonly reload: () => void;
@@ -13,10 +13,10 @@ export interface Asked<T> {
   readonly round: number;
 }
 
-type Answered<T> = Omit<Asked<T>, 'reload'>;
+type Answered<T> = Omit<CallState<T>, 'reload'>;
 
 /** Asks once when shown, and again when the input changes or on `reload`. Without an input nothing is asked. */
-export function useCall<N extends CallName>(name: N, input: CallInput<N> | null): Asked<CallOutput<N>> {
+export function useCall<N extends CallName>(name: N, input: CallInput<N> | null): CallState<CallOutput<N>> {
   const [answer, setAnswer] = useState<Answered<CallOutput<N>>>({ value: null, error: null, round: 0 });
   const [round, setRound] = useState(0);
   const sent = input && JSON.stringify(input);

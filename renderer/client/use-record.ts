@@ -1,6 +1,6 @@
 import type { AthleteRecord } from '../../app/contract/records.ts';
 import type { CallError } from '../../app/contract/result.ts';
-import { type Asked, useCall } from './use-call.ts';
+import { type CallState, useCall } from './use-call.ts';
 
 interface Found<T> {
   /** Null when it is not in the store; undefined while the answer is awaited. */
@@ -16,7 +16,7 @@ const wanted = (id: string) => (id === 'new' ? null : { id });
 /** An id from an address may not exist or not be valid. */
 const NO_RECORD: readonly string[] = ['not-found', 'bad-input'];
 
-function foundOf<T>(id: string, { value, error, reload }: Asked<T>): Found<T> {
+function foundOf<T>(id: string, { value, error, reload }: CallState<T>): Found<T> {
   if (id === 'new' || (error && NO_RECORD.includes(error.code))) return { record: null, error: null, reload };
   return { record: value ?? undefined, error, reload };
 }
@@ -25,7 +25,7 @@ function foundOf<T>(id: string, { value, error, reload }: Asked<T>): Found<T> {
 const EVERYBODY = 1000;
 
 /** All athletes, those in use and archived ones. */
-export interface Everybody {
+export interface AllAthletes {
   readonly inUse: readonly AthleteRecord[];
   readonly aside: readonly AthleteRecord[];
   /** Whether both are known. */
@@ -34,7 +34,7 @@ export interface Everybody {
   readonly reload: () => void;
 }
 
-export function useEverybody(): Everybody {
+export function useAllAthletes(): AllAthletes {
   const inUse = useCall('athletes.list', { limit: EVERYBODY });
   const aside = useCall('athletes.list', { limit: EVERYBODY, archived: true });
   return {

@@ -4,12 +4,12 @@ import type { Keep } from './autosave.ts';
 let lastKept: Promise<unknown> = Promise.resolve();
 
 /** Settles when the drafts sent off so far have been answered: whoever then opens a fit sees the newest. */
-export function draftsAnswered(): Promise<unknown> {
+export function draftsSettled(): Promise<unknown> {
   return lastKept;
 }
 
 /** Waits for a document's end as well: a draft that is being sent may be followed by a newer one. */
-export function ending(closed: Promise<void>): void {
+export function waitForClose(closed: Promise<void>): void {
   lastKept = Promise.allSettled([lastKept, closed]);
 }
 

@@ -18,7 +18,7 @@ export interface SlowAnswers {
 const PAUSE_MS = 120;
 
 /** Keeps the slow answers of a document up to date, in a worker, after each gesture. */
-export function followSlowly(
+export function keepSlowAnswers(
   document: FitDocument,
   runner: JobRunner<'slowAnswersOf'>,
 ): { readonly answers: StoreApi<SlowAnswers>; stop(): void } {

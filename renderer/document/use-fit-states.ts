@@ -5,7 +5,7 @@ import type { CallError } from '../../app/contract/result.ts';
 import type { Fit } from '../../core/document/fit-schema.ts';
 import { revisionMark } from '../../core/document/revision-mark.ts';
 import { call } from '../client/client.ts';
-import { draftsAnswered } from './keep-draft.ts';
+import { draftsSettled } from './keep-draft.ts';
 
 /** A state of a fit: as it stands now, or as one of its revisions had it. */
 export interface FitMoment {
@@ -55,7 +55,7 @@ export function useOpenedFit(fitId: string): Fetched<OpenedFit> & {
   // biome-ignore lint/correctness/useExhaustiveDependencies: `round` asks again
   useEffect(() => {
     let wanted = true;
-    void draftsAnswered()
+    void draftsSettled()
       .then(() => call('fits.open', { id: fitId }))
       .then((result) => {
         if (wanted) setAnswer(({ answered }) => ({ ...fetched(result), answered: answered + 1 }));

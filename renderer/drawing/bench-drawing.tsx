@@ -7,11 +7,11 @@ import type { BenchView } from '../document/bench-view.ts';
 import type { FitDocument } from '../document/fit-document.ts';
 import { say } from '../language/messages.ts';
 import { BenchCanvas } from './canvas/bench-canvas.ts';
-import { LookButtons } from './canvas/look-buttons.tsx';
-import { lookWithKey } from './canvas/look-keys.ts';
+import { ViewButtons } from './canvas/view-buttons.tsx';
+import { zoomWithKey } from './canvas/view-keys.ts';
 import { GripList } from './interaction/grip-list.tsx';
-import type { HandStore } from './interaction/hand-state.ts';
-import { PointerHand } from './interaction/pointer.ts';
+import type { InteractionStore } from './interaction/interaction-state.ts';
+import { DrawingPointer } from './interaction/pointer.ts';
 import { type Grip, gripName } from './view/handle.ts';
 import { FONTS } from './view/pen.ts';
 import { LAYERS, type LayerName } from './view/scene.ts';
@@ -21,12 +21,12 @@ import './drawing.css';
 interface BenchDrawingProps {
   readonly document: FitDocument;
   readonly view: BenchView;
-  readonly hand: HandStore;
+  readonly interaction: InteractionStore;
 }
 
 /** The drawing of a fit: three views on one scale and the boat afloat above them, with the handles that move the fittings. */
 export function BenchDrawing(props: BenchDrawingProps) {
-  const { document: fitDocument, hand } = props;
+  const { document: fitDocument, interaction } = props;
   const host = useRef<HTMLDivElement>(null);
   const { canvas, takeLayer } = useBenchCanvas(host, props);
   const { width, height } = useSize(host);
@@ -50,7 +50,7 @@ export function BenchDrawing(props: BenchDrawingProps) {
       role="group"
       aria-label={say('drawing.name')}
       aria-describedby={about}
-      onKeyDown={(event) => canvas && lookWithKey(canvas, event)}
+      onKeyDown={(event) => canvas && zoomWithKey(canvas, event)}
     >
       <p id={about} className="only-spoken">
         {say('drawing.about')}
@@ -62,9 +62,9 @@ export function BenchDrawing(props: BenchDrawingProps) {
       </Stage>
       {canvas && (
         <>
-          <GripList document={fitDocument} canvas={canvas} hand={hand} />
-          <LookButtons canvas={canvas} document={fitDocument} />
-          <Refused hand={hand} />
+          <GripList document={fitDocument} canvas={canvas} interaction={interaction} />
+          <ViewButtons canvas={canvas} document={fitDocument} />
+          <Refused interaction={interaction} />
         </>
       )}
     </div>
@@ -74,7 +74,7 @@ export function BenchDrawing(props: BenchDrawingProps) {
 /** The canvas over the layers that React makes, with the pointer that works on it; null until they are there. */
 function useBenchCanvas(
   host: React.RefObject<HTMLDivElement | null>,
-  { document, view, hand }: BenchDrawingProps,
+  { document, view, interaction }: BenchDrawingProps,
 ) {
   const layers = useRef<Partial<Record<LayerName, KonvaLayer>>>({});
   const [canvas, setCanvas] = useState<BenchCanvas | null>(null);
@@ -89,11 +89,11 @@ function useBenchCanvas(
       layers: layers.current as Record<LayerName, KonvaLayer>,
       format: currentFormat(),
     });
-    const pointer = new PointerHand({
+    const pointer = new DrawingPointer({
       host: element,
       canvas: made,
       document,
-      store: hand,
+      store: interaction,
       focusGrip: (grip) => focusGrip(element, grip),
     });
     let placed: SheetLayout | null = null;
@@ -108,7 +108,7 @@ function useBenchCanvas(
       pointer.dispose();
       made.dispose();
     };
-  }, [host, document, view, hand]);
+  }, [host, document, view, interaction]);
   const takeLayer = (name: LayerName, layer: KonvaLayer | null) => {
     if (layer) layers.current[name] = layer;
   };
@@ -135,8 +135,8 @@ function placeCard(frame: HTMLElement, { card, cardPlace, look }: SheetLayout): 
 }
 
 /** Shows on the drawing why a part could not be moved. (It is spoken where it is refused.) */
-function Refused({ hand }: { hand: HandStore }) {
-  const refused = useStore(hand, (state) => state.refused);
+function Refused({ interaction }: { interaction: InteractionStore }) {
+  const refused = useStore(interaction, (state) => state.refused);
   return refused && <p className="drawing-refused">{refused}</p>;
 }
 

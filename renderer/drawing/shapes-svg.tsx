@@ -5,7 +5,7 @@ import { CAPITALS_OVER_SIZE } from '../../core/setout/sheet-inks.ts';
 import { ROLE_COLOURS } from './view/palette.ts';
 
 /** The style of each role of a list of shapes on a page. */
-export interface SvgLook<R extends string> {
+export interface SvgStyle<R extends string> {
   colour(role: R): string;
   line(role: R, weight: Weight): React.CSSProperties;
 }
@@ -14,7 +14,7 @@ export interface SvgLook<R extends string> {
 const WIDTHS: Readonly<Record<Weight, number>> = { contour: 1.2, detail: 0.9 };
 
 /** Figure, boat and fittings in the theme's colours. */
-const FIGURE_LOOK: SvgLook<Role> = {
+const FIGURE_LOOK: SvgStyle<Role> = {
   colour: (role) => `var(--${ROLE_COLOURS[role]})`,
   line: (_, weight) => ({
     strokeWidth: WIDTHS[weight],
@@ -40,7 +40,7 @@ export function ShapesSvg({ shapes, perMetre }: { shapes: readonly Shape[]; perM
 /** Any shapes as SVG, in their order. */
 export function PaintedShapes<R extends string>(props: {
   shapes: readonly Shape<R>[];
-  look: SvgLook<R>;
+  look: SvgStyle<R>;
   scale: PathScale;
 }) {
   return props.shapes.map((shape, index) => (
@@ -50,7 +50,7 @@ export function PaintedShapes<R extends string>(props: {
 }
 
 interface Painted<R extends string> {
-  readonly look: SvgLook<R>;
+  readonly look: SvgStyle<R>;
   readonly scale: PathScale;
 }
 

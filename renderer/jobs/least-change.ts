@@ -13,13 +13,13 @@ export interface ProposalQuestion {
 }
 
 /** How many findings say check, change and stop. */
-export type Wanting = Readonly<Record<'check' | 'change' | 'stop', number>>;
+export type FindingCounts = Readonly<Record<'check' | 'change' | 'stop', number>>;
 
 /** What was found: the moves, how many findings need action before and after, what was left and why, and what else could be cleared. */
 export interface FoundProposal {
   readonly moves: readonly ProposedMove[];
-  readonly before: Wanting;
-  readonly after: Wanting;
+  readonly before: FindingCounts;
+  readonly after: FindingCounts;
   readonly uncleared: readonly Uncleared[];
   /** Each check that may be cleared too, from the fit with the moves made. */
   readonly offers: readonly Offer[];
@@ -65,7 +65,7 @@ function counted(evaluator: Evaluator, tell: (count: number) => void): Evaluator
   };
 }
 
-function wanting({ findings }: Report): Wanting {
-  const count = (severity: keyof Wanting) => findings.filter((f) => f.severity === severity).length;
+function wanting({ findings }: Report): FindingCounts {
+  const count = (severity: keyof FindingCounts) => findings.filter((f) => f.severity === severity).length;
   return { check: count('check'), change: count('change'), stop: count('stop') };
 }

@@ -17,7 +17,7 @@ export type JobState<Name extends JobName> =
       readonly result: JobResult<Name>;
     };
 
-export interface UsedJob<Name extends JobName> {
+export interface JobHandle<Name extends JobName> {
   readonly state: JobState<Name>;
   /** Starts the job, in place of an older run. `onResult` hears the result as it comes. */
   start(input: JobInput<Name>, onResult?: (result: JobResult<Name>) => void): void;
@@ -28,7 +28,7 @@ export interface UsedJob<Name extends JobName> {
 }
 
 /** A job that the page starts and may cancel. It ends with the component. */
-export function useJob<Name extends JobName>(name: Name): UsedJob<Name> {
+export function useJob<Name extends JobName>(name: Name): JobHandle<Name> {
   const runner = useRef<JobRunner<Name> | null>(null);
   const [state, setState] = useState<JobState<Name>>({ kind: 'idle' });
 

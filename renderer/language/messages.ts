@@ -6,7 +6,7 @@ export type { MessageKey } from '../../app/language/messages.ts';
 export { say, sayMessage, speak, words } from '../../app/language/spoken.ts';
 
 /** A refusal after which everything is as it was before, and says so. */
-export function unchanged(key: MessageKey, values?: SayValues): string {
+export function sayUnchanged(key: MessageKey, values?: SayValues): string {
   return words().sentences([say(key, values), say('problem.unchanged')]);
 }
 

@@ -1,7 +1,7 @@
 import { useEffect } from 'react';
 import { create } from 'zustand';
 import type { CallOutput } from '../../app/contract/contract.ts';
-import { somethingArrived } from '../client/arrivals.ts';
+import { countArrival } from '../client/arrivals.ts';
 import { call } from '../client/client.ts';
 
 export type LibraryState = CallOutput<'library.state'>;
@@ -13,9 +13,9 @@ export const libraryStore = create<{ readonly state: LibraryState | null }>(() =
 const ASK_MS = 3000;
 
 /** Takes the state from a call's answer. */
-export function heardOfLibrary(state: LibraryState): void {
+export function setLibraryState(state: LibraryState): void {
   libraryStore.setState({ state });
-  somethingArrived(state.arrivals);
+  countArrival(state.arrivals);
 }
 
 /** Asks repeatedly while the page is shown. */
@@ -24,7 +24,7 @@ export function useLibraryNews(): void {
     const ask = async () => {
       if (document.hidden) return;
       const answer = await call('library.state', {});
-      if (answer.ok) heardOfLibrary(answer.value);
+      if (answer.ok) setLibraryState(answer.value);
     };
     void ask();
     const timer = setInterval(() => void ask(), ASK_MS);

@@ -8,7 +8,7 @@ export function go(route: Route): void {
 }
 
 /** Replaces the present place in the history, so that *back* skips it. */
-export function goInstead(route: Route): void {
+export function replaceRoute(route: Route): void {
   window.location.replace(hrefOf(route));
 }
 

@@ -1,6 +1,6 @@
 import type { Athlete, Consent } from '../../core/document/athlete-schema.ts';
 import { isMinor, missingConsents } from '../../core/document/consent.ts';
-import { useEverybody } from '../client/use-record.ts';
+import { useAllAthletes } from '../client/use-record.ts';
 import { today } from '../language/dates.ts';
 import { say } from '../language/messages.ts';
 import { hrefOf } from '../route/route.ts';
@@ -41,7 +41,7 @@ export function ConsentNote({
 }
 
 function NoteOfMinors({ ids, wanted }: { ids: readonly string[]; wanted: readonly Consent[] }) {
-  const { inUse, aside } = useEverybody();
+  const { inUse, aside } = useAllAthletes();
   const lacking = [...inUse, ...aside].filter(
     ({ id, athlete }) => ids.includes(id) && missingConsents(athlete, wanted, today()).length > 0,
   );

@@ -1,4 +1,4 @@
-import { unchanged } from '../language/messages.ts';
+import { sayUnchanged } from '../language/messages.ts';
 
 /** Longest side of a kept picture, pixels: enough to read a tape on it. */
 const LONGEST = 2048;
@@ -12,8 +12,8 @@ const MOST_BYTES = 40 * 1024 * 1024;
  * what a telephone writes into a file: place, time, owner.
  */
 export async function smallPicture(file: File): Promise<{ data: string } | { problem: string }> {
-  if (file.size > MOST_BYTES) return { problem: unchanged('photos.too-large', { file: file.name }) };
-  const problem = unchanged('photos.not-a-picture', { file: file.name });
+  if (file.size > MOST_BYTES) return { problem: sayUnchanged('photos.too-large', { file: file.name }) };
+  const problem = sayUnchanged('photos.not-a-picture', { file: file.name });
   let picture: ImageBitmap;
   try {
     picture = await createImageBitmap(file);

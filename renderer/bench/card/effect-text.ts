@@ -3,12 +3,12 @@ import { COORDINATES, type FittingCoordinate, isAngle } from '../../../core/docu
 import { withUnit } from '../../../core/text/with-unit.ts';
 import { LENGTH_UNITS } from '../../../core/units/length-text.ts';
 import { say } from '../../language/messages.ts';
-import type { StepEffect, Steps } from './step-effects.ts';
+import type { StepEffect, StepSizes } from './step-effects.ts';
 
 const TURN_DEG = 5;
 
 /** The step that effects are told for: one centimetre (half an inch where inches are read), five degrees. */
-export function stepsFor({ lengthUnit }: Format): Steps {
+export function stepsFor({ lengthUnit }: Format): StepSizes {
   return { placeM: lengthUnit === 'in' ? LENGTH_UNITS.in / 2 : 0.01, turnDeg: TURN_DEG };
 }
 

@@ -2,7 +2,7 @@ import { useEffect, useRef, useState } from 'react';
 import { Tab, TabList, TabPanel, Tabs } from 'react-aria-components';
 import { useStore } from 'zustand';
 import { LOCKABLE, type Lockable } from '../../../core/document/seat-schema.ts';
-import type { HandStore } from '../../drawing/interaction/hand-state.ts';
+import type { InteractionStore } from '../../drawing/interaction/interaction-state.ts';
 import { HANDLES } from '../../drawing/view/handle.ts';
 import { say } from '../../language/messages.ts';
 import { useDocument, useFit } from '../bench-context.tsx';
@@ -18,11 +18,11 @@ type Part = Lockable | 'boat';
  * The card of the selected part, at the drawing: entries for its coordinates, with what one centimetre of each does, and under
  * them its choices and its lock. A drag on the drawing selects the part here.
  */
-export function PartCard({ hand }: { hand: HandStore }) {
+export function PartCard({ interaction }: { interaction: InteractionStore }) {
   const document = useDocument();
-  const [part, setPart] = useChosenPart(hand);
+  const [part, setPart] = useChosenPart(interaction);
   const card = useRef<HTMLElement>(null);
-  useAskedField(hand, card);
+  useAskedField(interaction, card);
   return (
     <section ref={card} className="part-card" aria-label={say('measures.title')}>
       <Tabs selectedKey={part} onSelectionChange={(key) => setPart(key as Part)}>
@@ -54,9 +54,9 @@ export function PartCard({ hand }: { hand: HandStore }) {
 }
 
 /** The part that the card speaks of: the one last taken on the drawing, or chosen here since. */
-function useChosenPart(hand: HandStore): [part: Part, choose: (part: Part) => void] {
-  const chosen = useStore(hand, (state) => state.chosen);
-  const asked = useStore(hand, (state) => state.fieldAsked);
+function useChosenPart(interaction: InteractionStore): [part: Part, choose: (part: Part) => void] {
+  const chosen = useStore(interaction, (state) => state.chosen);
+  const asked = useStore(interaction, (state) => state.fieldAsked);
   const [part, setPart] = useState<Part>(HANDLES[chosen].fitting);
   // biome-ignore lint/correctness/useExhaustiveDependencies: asked for again, a part comes up again
   useEffect(() => setPart(HANDLES[chosen].fitting), [chosen, asked]);
@@ -69,8 +69,8 @@ function useChosenPart(hand: HandStore): [part: Part, choose: (part: Part) => vo
 }
 
 /** A double-click on the drawing asks for the part's first field. */
-function useAskedField(hand: HandStore, card: React.RefObject<HTMLElement | null>): void {
-  const asked = useStore(hand, (state) => state.fieldAsked);
+function useAskedField(interaction: InteractionStore, card: React.RefObject<HTMLElement | null>): void {
+  const asked = useStore(interaction, (state) => state.fieldAsked);
   useEffect(() => {
     if (asked === 0) return;
     // The part's own fields are there once the page is drawn for it.

@@ -29,7 +29,7 @@ export interface StepEffect {
 }
 
 /** A step of place is this long (metres), a step of turn this wide (degrees). */
-export interface Steps {
+export interface StepSizes {
   readonly placeM: number;
   readonly turnDeg: number;
 }
@@ -48,7 +48,7 @@ export function hasOwnEffects(coordinate: FittingCoordinate): coordinate is keyo
 export function stepEffects(
   coordinate: FittingCoordinate,
   ids: readonly HeadlineEffect[],
-  { derivatives, seat, steps }: { derivatives: readonly Derivative[]; seat: number; steps: Steps },
+  { derivatives, seat, steps }: { derivatives: readonly Derivative[]; seat: number; steps: StepSizes },
 ): StepEffect[] {
   const by = isAngle(coordinate) ? steps.turnDeg : steps.placeM;
   return ids.map((id): StepEffect => {

@@ -3,7 +3,7 @@ import type { Fit } from '../../../core/document/fit-schema.ts';
 import type { ProposedMove } from '../../../core/optimise/propose.ts';
 import { announce } from '../../announce/announce.ts';
 import { useFormat } from '../../display/use-display.ts';
-import type { FoundProposal, Wanting } from '../../jobs/least-change.ts';
+import type { FindingCounts, FoundProposal } from '../../jobs/least-change.ts';
 import { useJob } from '../../jobs/use-job.ts';
 import { say, sayCount, words } from '../../language/messages.ts';
 import { ChoiceField } from '../../ui/fields/choice-field.tsx';
@@ -103,7 +103,7 @@ function Found(props: FoundProps) {
       <p>
         {moves.length === 0
           ? nothing
-          : say('proposal.counts', { before: wantingText(before), after: wantingText(after) })}
+          : say('proposal.counts', { before: findingCountsText(before), after: findingCountsText(after) })}
       </p>
       {moves.length > 0 && !isFewer(before, after) && <p>{say('proposal.no-fewer')}</p>}
       <ProposalButtons {...props} />
@@ -111,14 +111,14 @@ function Found(props: FoundProps) {
         // biome-ignore lint/suspicious/noArrayIndexKey: a seat is its place in the boat
         <SeatMoves key={seat} fit={fit} seat={seat} moves={moves.filter((move) => move.seat === seat)} />
       ))}
-      <Left uncleared={uncleared} />
+      <UnclearedList uncleared={uncleared} />
       <Offers fit={fit} found={found} onTaken={onTaken} />
     </>
   );
 }
 
 /** Whether fewer findings need action: compared by the most severe first, then by the next. */
-export function isFewer(before: Wanting, after: Wanting): boolean {
+export function isFewer(before: FindingCounts, after: FindingCounts): boolean {
   const worst = (['stop', 'change', 'check'] as const).find(
     (severity) => before[severity] !== after[severity],
   );
@@ -126,7 +126,7 @@ export function isFewer(before: Wanting, after: Wanting): boolean {
 }
 
 /** "2 change, 1 check", the most severe first; "nothing". */
-export function wantingText(wanting: Wanting): string {
+export function findingCountsText(wanting: FindingCounts): string {
   const told = (['stop', 'change', 'check'] as const)
     .filter((severity) => wanting[severity] > 0)
     .map((severity) =>
@@ -184,7 +184,7 @@ function ProposalButtons({ fit, found, onTaken, onLeave }: FoundProps) {
 }
 
 /** What could not be cleared, and why. */
-export function Left({ uncleared }: Pick<FoundProposal, 'uncleared'>) {
+export function UnclearedList({ uncleared }: Pick<FoundProposal, 'uncleared'>) {
   const format = useFormat();
   if (uncleared.length === 0) return <p className="soft">{say('proposal.cleared')}</p>;
   return (

@@ -10,7 +10,7 @@ import { say } from '../../language/messages.ts';
 import { coordinateText } from '../change-text.ts';
 import { coordinateName } from '../coordinates.ts';
 import { nameInSeat } from '../crew-names.ts';
-import { Left } from './bench-proposal.tsx';
+import { UnclearedList } from './bench-proposal.tsx';
 import { withMoves } from './with-moves.ts';
 
 /** A first setting that was proposed, and for which choice of boat and crew. */
@@ -104,7 +104,11 @@ function Shown({ of, found, onForget }: { of: Fit; found: FoundProposal; onForge
             </div>
           ),
       )}
-      {found.uncleared.length === 0 ? <p>{say('first.good')}</p> : <Left uncleared={found.uncleared} />}
+      {found.uncleared.length === 0 ? (
+        <p>{say('first.good')}</p>
+      ) : (
+        <UnclearedList uncleared={found.uncleared} />
+      )}
       <p>
         <button type="button" className="button words" onClick={onForget}>
           {say('first.usual')}

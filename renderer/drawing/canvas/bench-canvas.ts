@@ -24,7 +24,7 @@ import { type Palette, readPalette } from '../view/palette.ts';
 import { forgetWidths, Pen } from '../view/pen.ts';
 import { boatBox, pictureOf } from '../view/picture.ts';
 import {
-  type Held,
+  type Dragged,
   LAYERS,
   type LayerName,
   type Picture,
@@ -37,12 +37,12 @@ import { fitCamera, type ViewCamera, type ViewGeometry } from '../view/view-geom
 import { PaperLayer } from './paper-layer.ts';
 
 /** What the views are asked to show: the seat worked on, or the whole boat. */
-export type Showing = 'seat' | 'boat';
+export type ShownExtent = 'seat' | 'boat';
 
 /** What changed, and with it which layers are drawn again. */
 const ALL: readonly LayerName[] = LAYERS;
-const MOVING: readonly LayerName[] = ['boat', 'labels', 'hand'];
-const HAND: readonly LayerName[] = ['hand'];
+const MOVING: readonly LayerName[] = ['boat', 'labels', 'overlay'];
+const OVERLAY: readonly LayerName[] = ['overlay'];
 
 /** During a drag the labels are placed and written this often, milliseconds: nobody reads them faster. */
 const LABELS_EVERY_MS = 50;
@@ -57,7 +57,7 @@ function cardOnSheet(): CardSize | null {
 }
 
 /** Called after every drawing, with the scene drawn and whether a hand is moving it. */
-export type Drawn = (scene: Scene) => void;
+export type DrawListener = (scene: Scene) => void;
 
 /**
  * The drawing itself, outside React: keeps what is shown, makes a scene of it, and draws the layers that changed,
@@ -83,13 +83,13 @@ export class BenchCanvas {
   private lines: { boat: Fit['boat']; lines: HullDrawing } | null = null;
   private picture: Picture;
   private ghost: { fit: Fit; picture: Picture } | null = null;
-  private showing: Showing = 'seat';
+  private showing: ShownExtent = 'seat';
   private fitted = false;
-  private held: Held | null = null;
+  private held: Dragged | null = null;
   private pointed: Grip | null = null;
   private focused = false;
   private touch = false;
-  private readonly drawn = new Set<Drawn>();
+  private readonly drawn = new Set<DrawListener>();
 
   constructor(given: {
     document: FitDocument;
@@ -196,7 +196,7 @@ export class BenchCanvas {
   }
 
   /** Called after every drawing; returns a function that stops it. */
-  onDrawn(listener: Drawn): () => void {
+  onDrawn(listener: DrawListener): () => void {
     this.drawn.add(listener);
     return () => this.drawn.delete(listener);
   }
@@ -218,7 +218,7 @@ export class BenchCanvas {
   }
 
   /** Fits the views to the seat worked on, or to the whole boat. */
-  showAll(showing: Showing): void {
+  showAll(showing: ShownExtent): void {
     this.showing = showing;
     if (this.size.width === 0) return;
     const lines = this.hullLines();
@@ -243,7 +243,7 @@ export class BenchCanvas {
     return this.fitted;
   }
 
-  get shows(): Showing {
+  get shows(): ShownExtent {
     return this.showing;
   }
 
@@ -253,7 +253,7 @@ export class BenchCanvas {
     this.invalidate(ALL);
   }
 
-  hold(held: Held | null): void {
+  hold(held: Dragged | null): void {
     this.held = held;
     this.invalidate(MOVING);
   }
@@ -261,7 +261,7 @@ export class BenchCanvas {
   point(pointed: Grip | null, { focused }: { focused: boolean }): void {
     this.pointed = pointed;
     this.focused = focused;
-    this.invalidate(HAND);
+    this.invalidate(OVERLAY);
   }
 
   feelFor(touch: boolean): void {

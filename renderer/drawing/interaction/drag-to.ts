@@ -17,7 +17,7 @@ const LEAST_SEEN = 0.2;
  * The values that a drag asks for. `from` and `to` are the points of the boat under the pointer at the start and now (along
  * the view's line of sight they agree); the fitting follows by the difference, so that it never jumps to the pointer.
  */
-export function askedBy(
+export function wantedBy(
   grip: Grip,
   start: SeatPlace,
   { from, to }: { from: Vec3; to: Vec3 },

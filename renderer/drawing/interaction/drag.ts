@@ -6,10 +6,10 @@ import type { Report } from '../../../core/evaluation/report.ts';
 import type { BoatPoint } from '../../../core/frame/vec3.ts';
 import { type Grip, HANDLES } from '../view/handle.ts';
 import { handlePlace, type SeatPlace, seatPlace } from '../view/handle-places.ts';
-import { type DragLimits, dragLimits, utmost } from '../view/limits.ts';
+import { type DragLimits, dragLimits, possibleRange } from '../view/limits.ts';
 import type { ScreenPoint } from '../view/screen-point.ts';
 import { unproject, type ViewGeometry } from '../view/view-geometry.ts';
-import { askedBy } from './drag-to.ts';
+import { wantedBy } from './drag-to.ts';
 import { FINE, HOLE_PLAY_M, rounded, snapped } from './snap.ts';
 
 /** One drag: everything about its start that the movement is measured from. */
@@ -77,7 +77,7 @@ export function startDrag(
 export function draggedTo(drag: Drag, screen: ScreenPoint, keys: DragKeys): (fit: Fit) => Fit {
   const { grip, geometry, through, place, limits, seat } = drag;
   const to = unproject(geometry, grip.view, { screen, through });
-  const asked = askedBy(grip, place, { from: drag.from, to });
+  const asked = wantedBy(grip, place, { from: drag.from, to });
   return (fit) => {
     let edited = fit;
     const held = Object.keys(asked) as FittingCoordinate[];
@@ -129,7 +129,7 @@ function othersMoved(
   const { fitting } = HANDLES[grip.handle];
   return fit.seats.reduce((moved, other, index) => {
     if (index === seat || !other.athlete || other.locks.includes(fitting)) return moved;
-    const [least, most] = utmost(coordinate, moved, index);
+    const [least, most] = possibleRange(coordinate, moved, index);
     const start = coordinateOf(other, coordinate);
     const to = rounded(Math.min(Math.max(most, start), Math.max(Math.min(least, start), start + by)), 1e-6);
     return withCoordinate(moved, { seat: index, coordinate }, to);

@@ -15,8 +15,8 @@ import { GRIPS, type Grip, gripName, HANDLES, isTabStop } from '../view/handle.t
 import { seatPlace } from '../view/handle-places.ts';
 import { dragLimits } from '../view/limits.ts';
 import type { Scene } from '../view/scene.ts';
-import type { HandStore } from './hand-state.ts';
-import { arrowKey, drilledAlong, nudged, pushOf } from './nudge.ts';
+import type { InteractionStore } from './interaction-state.ts';
+import { arrowKey, drilledAlong, nudged, nudgeOf } from './nudge.ts';
 
 /**
  * The drawing's handles as elements of the page, each standing over its mark on the canvas: they take the keyboard's
@@ -25,11 +25,11 @@ import { arrowKey, drilledAlong, nudged, pushOf } from './nudge.ts';
 export function GripList({
   document,
   canvas,
-  hand,
+  interaction,
 }: {
   document: FitDocument;
   canvas: BenchCanvas;
-  hand: HandStore;
+  interaction: InteractionStore;
 }) {
   const list = useRef<HTMLUListElement>(null);
   const format = useFormat();
@@ -44,7 +44,7 @@ export function GripList({
 
   function take(grip: Grip, button: HTMLElement): void {
     canvas.point(grip, { focused: button.matches(':focus-visible') });
-    hand.setState({ chosen: grip.handle });
+    interaction.setState({ chosen: grip.handle });
     document.light(HANDLES[grip.handle].fitting);
   }
 
@@ -114,7 +114,7 @@ function nudge(
   const { fit, report } = document.live();
   const { seat } = document.getState();
   const place = seatPlace(fit, report, seat);
-  const push = pushOf(grip, key, place);
+  const push = nudgeOf(grip, key, place);
   if (!push) return;
   event.preventDefault();
   const handle = say(`drawing.handle.${grip.handle}`);

@@ -17,7 +17,7 @@ export interface ArrowPress {
 }
 
 /** A coordinate and the direction an arrow sends it: +1 greater, −1 less. */
-export interface Push {
+export interface Nudge {
   readonly coordinate: FittingCoordinate;
   readonly direction: 1 | -1;
 }
@@ -31,7 +31,7 @@ export function arrowKey(key: string): ArrowPress['key'] | null {
  * Which coordinate an arrow moves. Fittings go the way the arrow points on the drawing; a turn or a hand's place grows
  * to the right and (seen as sliding down the shaft) downward. Null where the view does not move that way.
  */
-export function pushOf(grip: Grip, key: ArrowPress['key'], place: SeatPlace): Push | null {
+export function nudgeOf(grip: Grip, key: ArrowPress['key'], place: SeatPlace): Nudge | null {
   const { motion, views } = HANDLES[grip.handle];
   const coordinates = views[grip.view] ?? [];
   const across = key === 'ArrowLeft' || key === 'ArrowRight';
@@ -74,7 +74,7 @@ const ON_HOLE_M = 1e-5;
 /** Values of a pushed coordinate at which the fitting's bolts stand in drilled holes, without moving in any other direction. */
 export function drilledAlong(
   { seat }: SeatPlace,
-  { coordinate }: Push,
+  { coordinate }: Nudge,
   places: readonly DrilledPlace[],
 ): number[] {
   const [fitting, axis] = coordinate.split('.') as [string, string];
@@ -92,7 +92,7 @@ export function drilledAlong(
  */
 export function nudged(
   place: SeatPlace,
-  push: Push,
+  push: Nudge,
   {
     limits,
     press,
@@ -115,7 +115,7 @@ export function nudged(
 /** The first drilled place between the fitting's place and where it is sent. */
 function firstPassed(
   drilled: readonly number[],
-  { now, wanted, push: { direction } }: { now: number; wanted: number; push: Push },
+  { now, wanted, push: { direction } }: { now: number; wanted: number; push: Nudge },
 ): number | undefined {
   const ahead = (value: number) => direction * (value - now);
   return drilled

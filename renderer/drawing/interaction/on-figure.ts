@@ -1,6 +1,6 @@
 import { figureShapes } from '../../../core/figure/figure-shapes.ts';
 import { isInRing, ringsOf } from '../../../core/graphics/shape.ts';
-import { onto, type Scene } from '../view/scene.ts';
+import { projectorOf, type Scene } from '../view/scene.ts';
 import type { ScreenPoint } from '../view/screen-point.ts';
 import type { ViewName } from '../view/view-geometry.ts';
 
@@ -12,7 +12,7 @@ export function isOnFigure(
 ): boolean {
   const figure = scene.picture.figures[index];
   if (!figure) return false;
-  const origin = onto(scene, view)({ x: 0, y: 0, z: 0 });
+  const origin = projectorOf(scene, view)({ x: 0, y: 0, z: 0 });
   const { pixelsPerMetre } = scene.geometry.camera;
   const at = [(screen.x - origin.x) / pixelsPerMetre, (origin.y - screen.y) / pixelsPerMetre] as const;
   const shapes = figureShapes(figure, view).filter((shape) => !of || shape.of === of);

@@ -3,7 +3,7 @@ import type { Vec3 } from '../../../core/frame/vec3.ts';
 import { topOf } from '../../../core/parts/part.ts';
 import { seatPlace } from '../view/handle-places.ts';
 import { isInsideRing } from '../view/inside-ring.ts';
-import { onto, type Scene, seatReport } from '../view/scene.ts';
+import { projectorOf, type Scene, seatReport } from '../view/scene.ts';
 import { isWithin, type ScreenPoint, screenDistance } from '../view/screen-point.ts';
 import { supportRing } from '../view/support-ring.ts';
 import { viewAt } from '../view/view-geometry.ts';
@@ -27,7 +27,7 @@ export function pointedPart(scene: Scene, screen: ScreenPoint): PartName | null 
 function partFromAbove(scene: Scene, screen: ScreenPoint): PartName | null {
   const { fit, report } = scene.picture;
   const { kneePad, rearRest, frontFoot } = seatPlace(fit, report, scene.seat).parts;
-  const to = onto(scene, 'plan');
+  const to = projectorOf(scene, 'plan');
   const hit = (outline: readonly Vec3[]) => isInsideRing(outline.map(to), screen);
   for (const part of [kneePad, rearRest, frontFoot]) if (hit(topOf(part))) return part.part;
   const support = seatReport(scene)?.support;
@@ -37,7 +37,7 @@ function partFromAbove(scene: Scene, screen: ScreenPoint): PartName | null {
 function partFromSide(scene: Scene, screen: ScreenPoint): PartName | null {
   const points = seatReport(scene)?.stances.ready.points;
   if (!points) return null;
-  const to = onto(scene, 'profile');
+  const to = projectorOf(scene, 'profile');
   const joints: [Vec3, PartName][] = [
     [points.frontKnee, 'frontKnee'],
     [points.kneelingKnee, 'kneelingKnee'],

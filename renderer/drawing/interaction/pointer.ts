@@ -7,7 +7,7 @@ import { type Grip, HANDLE_IDS, HANDLES, type HandleId, sameGrip } from '../view
 import { type ScreenPoint, screenDistance } from '../view/screen-point.ts';
 import { panBy, type ViewName, viewAt, zoomAbout } from '../view/view-geometry.ts';
 import { type Drag, type DragKeys, draggedTo, startDrag } from './drag.ts';
-import type { HandStore } from './hand-state.ts';
+import type { InteractionStore } from './interaction-state.ts';
 import { markEnd, markStart } from './measured.ts';
 import { pointedPart } from './pointed-part.ts';
 import { pointedSeat } from './pointed-seat.ts';
@@ -45,11 +45,11 @@ interface Panning {
  * The pointer on the drawing. Pointer moves only store where the pointer is; one animation frame makes the edit, runs
  * the core and draws. React is told when a drag starts and when it ends.
  */
-export class PointerHand {
+export class DrawingPointer {
   private readonly host: HTMLElement;
   private readonly canvas: BenchCanvas;
   private readonly document: FitDocument;
-  private readonly store: HandStore;
+  private readonly store: InteractionStore;
   private readonly stop = new AbortController();
   private readonly focusGrip: (grip: Grip) => void;
   private holding: Holding | null = null;
@@ -62,7 +62,7 @@ export class PointerHand {
     host: HTMLElement;
     canvas: BenchCanvas;
     document: FitDocument;
-    store: HandStore;
+    store: InteractionStore;
     /** Gives the page's own element of a handle the keyboard's focus. */
     focusGrip: (grip: Grip) => void;
   }) {
@@ -151,7 +151,7 @@ export class PointerHand {
   private openMenu(event: MouseEvent): void {
     if (!this.isOnPaper(event) || this.holding) return;
     event.preventDefault();
-    const focused = (event.target as Element).closest<HTMLElement>('[data-handle]')?.dataset.handle;
+    const focused = (event.target as Element).closest<HTMLElement>('[data-pointerle]')?.dataset.pointerle;
     const handle = (focused as HandleId | undefined) ?? this.handleAt(this.pointOf(event), 'mouse');
     if (handle) this.store.setState({ chosen: handle });
     this.store.setState({ menu: { ...this.pointOf(event), handle } });
@@ -197,7 +197,7 @@ export class PointerHand {
     this.holding = { hold, gesture, pointer: event.pointerId, at: screen, last: screen, keys: keysOf(event) };
     this.canvas.hold({ grip, start: scene.picture, limits: hold.limits });
     this.store.setState({ held: grip, chosen: grip.handle, refused: null });
-    this.host.dataset.hand = 'holding';
+    this.host.dataset.pointer = 'holding';
   }
 
   private startPanning(at: ScreenPoint, event: PointerEvent): void {
@@ -209,7 +209,7 @@ export class PointerHand {
     }
     this.host.setPointerCapture(event.pointerId);
     this.panning = { view, fingers: new Map([[event.pointerId, at]]), from: at, pushed: false };
-    this.host.dataset.hand = 'panning';
+    this.host.dataset.pointer = 'panning';
   }
 
   /** Selects the seat that was pressed. */
@@ -284,7 +284,7 @@ export class PointerHand {
     if (!sameGrip(grip, scene.pointed)) this.canvas.point(grip, { focused: false });
     const part = grip ? HANDLES[grip.handle].fitting : over ? pointedPart(scene, at) : null;
     if (part !== scene.lit && (over || part)) this.document.light(part);
-    this.host.dataset.hand = grip
+    this.host.dataset.pointer = grip
       ? 'over-grip'
       : over && viewAt(scene.layout.windows, at)
         ? 'over-paper'
@@ -313,7 +313,7 @@ export class PointerHand {
     this.panning?.fingers.delete(pointer);
     if (this.panning?.fingers.size === 0) {
       this.panning = null;
-      this.host.dataset.hand = '';
+      this.host.dataset.pointer = '';
     }
   }
 
@@ -342,7 +342,7 @@ export class PointerHand {
     how(holding.gesture);
     this.canvas.hold(null);
     this.store.setState({ held: null });
-    this.host.dataset.hand = '';
+    this.host.dataset.pointer = '';
   }
 
   private key(event: KeyboardEvent): void {

@@ -32,7 +32,7 @@ export function snapped(asked: number, limits: DragLimits, how: Snapping): numbe
   const inside = Math.min(most, Math.max(least, asked));
   if (how.free) return rounded(inside, how.snapStep);
   if (limits.pitch) return nearestHole(inside, limits.pitch, { least, most });
-  return rounded(drawnTo(inside, limits, how.magnet), how.snapStep);
+  return rounded(attractedTo(inside, limits, how.magnet), how.snapStep);
 }
 
 /** Rounds to a step without binary rounding errors: 0.175, not 0.17500000000000002. */
@@ -57,7 +57,7 @@ export function nearestHole(
  * Magnetism of the band's edges: within `magnet` of an edge the value lags toward it, resting on the edge itself over
  * the middle of the stretch. Continuous and never backward: the fitting follows the pointer more slowly there.
  */
-export function drawnTo(
+export function attractedTo(
   value: number,
   limits: Pick<DragLimits, 'bandLeast' | 'bandMost'>,
   magnet: number,

@@ -4,7 +4,7 @@ import { boardTopAt } from '../../../core/parts/board.ts';
 import { waterHeight, waterlines } from '../view/hull-drawing.ts';
 import { DASH, type Pen } from '../view/pen.ts';
 import { placedIn } from '../view/placed-in.ts';
-import { afloatReady, onto, type Scene, type ScenePart } from '../view/scene.ts';
+import { afloatReady, projectorOf, type Scene, type ScenePart } from '../view/scene.ts';
 import type { ScreenPoint } from '../view/screen-point.ts';
 import { isShown } from '../view/sheet-layout.ts';
 import type { ViewName } from '../view/view-geometry.ts';
@@ -55,7 +55,7 @@ function hullEdge(pen: Pen, scene: Scene, { edge, view }: { edge: readonly Shape
 /** Holes of the hardware along the floorboard's centreline, where a fitting snaps to them. */
 function holes(pen: Pen, scene: Scene): void {
   const { hardware, floorboard } = scene.picture.fit.boat;
-  const to = onto(scene, 'plan');
+  const to = projectorOf(scene, 'plan');
   const datum = scene.picture.fit.boat.seats[scene.seat]?.stationM ?? 0;
   for (const [pitch, travel] of [
     [hardware.padHolePitchM, hardware.padTravelM],
@@ -74,7 +74,7 @@ function holes(pen: Pen, scene: Scene): void {
 /** Holes of the floorboard that are known: drilled as they are, planned dashed, plugged filled. */
 function boardHoles(pen: Pen, scene: Scene): void {
   const { holes: known = [], floorboard } = scene.picture.fit.boat;
-  const to = onto(scene, 'plan');
+  const to = projectorOf(scene, 'plan');
   const { pixelsPerMetre } = scene.geometry.camera;
   for (const { xM, yM, diameterM, state } of known) {
     const at = to({ x: xM, y: yM, z: boardTopAt(floorboard, xM) });
@@ -107,7 +107,7 @@ function water(pen: Pen, scene: Scene, view: 'profile' | 'section'): void {
 function waterSurface(scene: Scene, view: 'profile' | 'section'): readonly [ScreenPoint, ScreenPoint] | null {
   const afloat = afloatReady(scene.picture);
   if (!afloat) return null;
-  const to = onto(scene, view);
+  const to = projectorOf(scene, view);
   const { at, pixelsPerMetre } = scene.geometry.camera;
   const half = scene.layout.windows[view].width / 2 / pixelsPerMetre + 0.05;
   const end = (side: 1 | -1) => {

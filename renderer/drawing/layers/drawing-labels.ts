@@ -11,7 +11,7 @@ import { waterHeight } from '../view/hull-drawing.ts';
 import type { LabelWish } from '../view/label-placer.ts';
 import type { ColourName } from '../view/palette.ts';
 import { LETTERING, type LetteringName } from '../view/pen.ts';
-import { afloatReady, datumX, isOverview, onto, type Scene, seatReport } from '../view/scene.ts';
+import { afloatReady, datumX, isOverview, projectorOf, type Scene, seatReport } from '../view/scene.ts';
 import { isWithin, type ScreenPoint, type ScreenRect } from '../view/screen-point.ts';
 import { seatFloor } from '../view/seat-floor.ts';
 import { SEVERITY_PX } from '../view/severity-shape.ts';
@@ -80,7 +80,7 @@ function angleLabels(scene: Scene, make: Make): DrawnLabel[] {
   const scale = scene.geometry.camera.pixelsPerMetre;
   const marks = angleMarks(report.stances.ready, scale);
   return marks.map(({ angle, view, arc, value }) => {
-    const to = onto(scene, view);
+    const to = projectorOf(scene, view);
     const corner = to(arc.corner);
     const middle = to(arc.middle);
     const finding = severityOf(scene, angle);
@@ -136,7 +136,7 @@ const SHARE_OF: Readonly<Record<Contact, QuantityId>> = {
 function loadLabels(scene: Scene, make: Make): DrawnLabel[] {
   const report = seatReport(scene);
   if (!report) return [];
-  const to = onto(scene, 'plan');
+  const to = projectorOf(scene, 'plan');
   return CONTACTS.map((contact) => {
     const finding = severityOf(scene, SHARE_OF[contact]);
     return make({
@@ -162,7 +162,7 @@ function shareText({ shareRanges }: Support, contact: Contact, format: Format): 
 function shortfallLabels(scene: Scene, make: Make): DrawnLabel[] {
   const stance = seatReport(scene)?.stances.ready;
   if (!stance) return [];
-  const to = onto(scene, 'profile');
+  const to = projectorOf(scene, 'profile');
   const at = {
     rearRest: stance.points.rearBall,
     frontFoot: stance.points.frontAnkle,
@@ -185,7 +185,7 @@ function shortfallLabels(scene: Scene, make: Make): DrawnLabel[] {
 
 /** In a crew everyone's name stands over the head. */
 function nameLabels(scene: Scene, make: Make): DrawnLabel[] {
-  const to = onto(scene, 'profile');
+  const to = projectorOf(scene, 'profile');
   const { fit, report } = scene.picture;
   if (fit.seats.length === 1) return [];
   return fit.seats.flatMap((seat, index) => {
@@ -222,7 +222,7 @@ function nobodyLabel(scene: Scene, make: Make): DrawnLabel {
     text: say('drawing.nobody'),
     lettering: 'strong',
     colour: 'ink-soft',
-    anchor: onto(scene, 'profile')({ x: datumX(scene), y: 0, z: floor + EMPTY_SEAT_WORDS }),
+    anchor: projectorOf(scene, 'profile')({ x: datumX(scene), y: 0, z: floor + EMPTY_SEAT_WORDS }),
     bounds: inner(scene.layout.windows.profile),
     toward: -Math.PI / 2,
     gap: 0,
@@ -242,7 +242,7 @@ function plainLabels(scene: Scene, make: Make): DrawnLabel[] {
         text: say('drawing.centre-of-mass'),
         lettering: 'note',
         colour: 'ink-soft',
-        anchor: onto(scene, 'profile')(report.stances.ready.centreOfMass),
+        anchor: projectorOf(scene, 'profile')(report.stances.ready.centreOfMass),
         bounds: inner(profile),
         toward: 0.2,
         gap: CENTRE_MARK_PX + 4,
@@ -253,7 +253,7 @@ function plainLabels(scene: Scene, make: Make): DrawnLabel[] {
   if (afloat) {
     const { at, pixelsPerMetre } = scene.geometry.camera;
     const x = at.x - profile.width / 2 / pixelsPerMetre;
-    const surface = onto(scene, 'profile')({ x, y: 0, z: waterHeight(afloat, x) });
+    const surface = projectorOf(scene, 'profile')({ x, y: 0, z: waterHeight(afloat, x) });
     labels.push(
       make({
         id: 'water',

@@ -3,7 +3,7 @@ import { nearness } from '../../../core/graphics/view.ts';
 import type { FigurePoint } from '../../../core/posture/stance.ts';
 import type { Pen } from '../view/pen.ts';
 import { placedIn } from '../view/placed-in.ts';
-import { isOverview, isSeatInSight, onto, type Scene, type ScenePart } from '../view/scene.ts';
+import { isOverview, isSeatInSight, projectorOf, type Scene, type ScenePart } from '../view/scene.ts';
 import { isShown } from '../view/sheet-layout.ts';
 import type { ViewName } from '../view/view-geometry.ts';
 import { fittingsFromAbove, fittingsOver } from './fittings.ts';
@@ -52,7 +52,7 @@ const JOINTS: readonly (readonly [joint: FigurePoint, other: FigurePoint, part: 
 function joints(pen: Pen, scene: Scene, view: ViewName): void {
   const points = scene.picture.report.seats[scene.seat]?.stances.ready.points;
   if (!points) return;
-  const to = onto(scene, view);
+  const to = projectorOf(scene, view);
   for (const [name, other, part] of JOINTS) {
     const close = nearness(view, points[name]) >= nearness(view, points[other]);
     const lit = scene.lit !== null && part === scene.lit;

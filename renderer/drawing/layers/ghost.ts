@@ -4,7 +4,7 @@ import { topOf } from '../../../core/parts/part.ts';
 import { seatPlace } from '../view/handle-places.ts';
 import { DASH, Pen } from '../view/pen.ts';
 import { placedIn } from '../view/placed-in.ts';
-import { isSeatInSight, onto, type Picture, type Scene, type ScenePart } from '../view/scene.ts';
+import { isSeatInSight, type Picture, projectorOf, type Scene, type ScenePart } from '../view/scene.ts';
 import { VIEWS } from '../view/view-geometry.ts';
 
 /** The start of a drag, a previewed change or a compared revision: dashed outlines of fittings and figure. */
@@ -20,7 +20,7 @@ export function outlinePart(
   let sheet: HTMLCanvasElement | null = null;
   let drawn: { key: string; picture: Picture } | null = null;
   return {
-    layer: 'hand',
+    layer: 'overlay',
     paint(pen, scene) {
       const picture = pick(scene);
       if (!picture) {
@@ -95,7 +95,7 @@ function silhouettes(pen: Pen, scene: Scene, { picture, seat }: Outlined): void 
 }
 
 function fittingsFromAbove(pen: Pen, scene: Scene, { picture, seat: index }: Outlined): void {
-  const to = onto(scene, 'plan');
+  const to = projectorOf(scene, 'plan');
   if (!picture.fit.seats[index]) return;
   const { kneePad, rearRest } = seatPlace(picture.fit, picture.report, index).parts;
   pen.within(scene.layout.windows.plan, () => {

@@ -6,7 +6,7 @@ import type { ScreenPoint } from '../view/screen-point.ts';
 
 /** The handles: rings where a fitting can be dragged. Only what is being dragged is in the accent colour. */
 export const grips: ScenePart = {
-  layer: 'hand',
+  layer: 'overlay',
   paint(pen, scene) {
     for (const mark of gripMarks(scene)) gripMark(pen, scene, mark);
   },

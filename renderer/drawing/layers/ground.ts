@@ -1,7 +1,7 @@
 import { say } from '../../language/messages.ts';
-import { crisp, DASH, type Pen } from '../view/pen.ts';
+import { DASH, onPixelGrid, type Pen } from '../view/pen.ts';
 import { type RulerMark, rulerMarks } from '../view/ruler-marks.ts';
-import { datumX, onto, type Scene, type ScenePart } from '../view/scene.ts';
+import { datumX, projectorOf, type Scene, type ScenePart } from '../view/scene.ts';
 import type { ScreenRect } from '../view/screen-point.ts';
 import { seatFloor } from '../view/seat-floor.ts';
 import { isShown } from '../view/sheet-layout.ts';
@@ -24,7 +24,7 @@ const bottom = ({ top, height }: ScreenRect) => top + height;
 function stationLines(pen: Pen, scene: Scene): void {
   const { plan, profile } = scene.layout.windows;
   for (const { at, labelled } of lengthMarks(scene)) {
-    const x = crisp(at);
+    const x = onPixelGrid(at);
     for (const window of [plan, profile]) {
       pen.line(
         [
@@ -39,7 +39,7 @@ function stationLines(pen: Pen, scene: Scene): void {
 
 function lengthMarks(scene: Scene) {
   const { plan } = scene.layout.windows;
-  const toScreen = onto(scene, 'plan');
+  const toScreen = projectorOf(scene, 'plan');
   return rulerMarks({
     zero: toScreen({ x: datumX(scene), y: 0, z: 0 }).x,
     pixelsPerMetre: scene.geometry.camera.pixelsPerMetre,
@@ -52,11 +52,11 @@ function lengthMarks(scene: Scene) {
 /** The centre mark (or the seat's own mark) through plan and profile; centrelines of plan and section; other seats' marks. */
 function datumLines(pen: Pen, scene: Scene): void {
   const { plan, profile, section } = scene.layout.windows;
-  const inPlan = onto(scene, 'plan');
-  const inSection = onto(scene, 'section');
+  const inPlan = projectorOf(scene, 'plan');
+  const inSection = projectorOf(scene, 'section');
   const clear = { stroke: 'ink-faint', dash: DASH.centre } as const;
   scene.picture.fit.boat.seats.forEach(({ stationM }, index) => {
-    const x = crisp(inPlan({ x: stationM, y: 0, z: 0 }).x);
+    const x = onPixelGrid(inPlan({ x: stationM, y: 0, z: 0 }).x);
     const mine = index === scene.seat;
     for (const window of [plan, profile]) {
       if (x < window.left || x > right(window)) continue;
@@ -69,7 +69,7 @@ function datumLines(pen: Pen, scene: Scene): void {
       );
     }
   });
-  const y = crisp(inPlan({ x: 0, y: 0, z: 0 }).y);
+  const y = onPixelGrid(inPlan({ x: 0, y: 0, z: 0 }).y);
   pen.within(plan, () =>
     pen.line(
       [
@@ -79,7 +79,7 @@ function datumLines(pen: Pen, scene: Scene): void {
       clear,
     ),
   );
-  const middle = crisp(inSection({ x: 0, y: 0, z: 0 }).x);
+  const middle = onPixelGrid(inSection({ x: 0, y: 0, z: 0 }).x);
   pen.within(section, () =>
     pen.line(
       [
@@ -113,8 +113,8 @@ function footRuler(
   const row = top + 10;
   pen.line(
     [
-      { x: window.left, y: crisp(top) },
-      { x: right(window), y: crisp(top) },
+      { x: window.left, y: onPixelGrid(top) },
+      { x: right(window), y: onPixelGrid(top) },
     ],
     { stroke: 'rule' },
   );
@@ -125,7 +125,7 @@ function footRuler(
     return [left - WORD_GAP, left + width + WORD_GAP] as const;
   });
   for (const { at, labelled, text } of marks) {
-    const x = crisp(at);
+    const x = onPixelGrid(at);
     pen.line(
       [
         { x, y: top },
@@ -146,7 +146,7 @@ function footRuler(
 function lengthRuler(pen: Pen, scene: Scene): void {
   const { layout, picture, seat, format } = scene;
   const { plan } = layout.windows;
-  const zero = onto(scene, 'plan')({ x: datumX(scene), y: 0, z: 0 }).x;
+  const zero = projectorOf(scene, 'plan')({ x: datumX(scene), y: 0, z: 0 }).x;
   const name = (
     picture.fit.boat.seats.length === 1
       ? say('drawing.centre-mark')
@@ -173,8 +173,8 @@ function sideRulers(pen: Pen, scene: Scene): void {
   const { pixelsPerMetre } = scene.geometry.camera;
   const unit = scene.format.lengthUnit;
   const floor = { x: 0, y: 0, z: seatFloor(scene) };
-  upright(pen, plan, { zero: onto(scene, 'plan')(floor).y, pixelsPerMetre, unit, down: true });
-  upright(pen, profile, { zero: onto(scene, 'profile')(floor).y, pixelsPerMetre, unit, down: false });
+  upright(pen, plan, { zero: projectorOf(scene, 'plan')(floor).y, pixelsPerMetre, unit, down: true });
+  upright(pen, profile, { zero: projectorOf(scene, 'profile')(floor).y, pixelsPerMetre, unit, down: false });
 }
 
 function upright(
@@ -182,7 +182,7 @@ function upright(
   window: ScreenRect,
   scale: { zero: number; pixelsPerMetre: number; unit: 'cm' | 'mm' | 'in'; down: boolean },
 ): void {
-  const x = crisp(window.left - 6);
+  const x = onPixelGrid(window.left - 6);
   pen.line(
     [
       { x, y: window.top },
@@ -192,7 +192,7 @@ function upright(
   );
   const marks = rulerMarks({ ...scale, from: window.top, to: bottom(window) });
   for (const { at, labelled, text } of marks) {
-    const y = crisp(at);
+    const y = onPixelGrid(at);
     pen.line(
       [
         { x: x - (labelled ? 6 : 3), y },
@@ -214,7 +214,7 @@ function upright(
 function breadthRuler(pen: Pen, scene: Scene): void {
   const { section } = scene.layout.windows;
   const marks = rulerMarks({
-    zero: onto(scene, 'section')({ x: 0, y: 0, z: 0 }).x,
+    zero: projectorOf(scene, 'section')({ x: 0, y: 0, z: 0 }).x,
     pixelsPerMetre: scene.geometry.camera.pixelsPerMetre,
     from: section.left,
     to: right(section),

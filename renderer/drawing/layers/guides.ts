@@ -5,14 +5,14 @@ import { sideSign } from '../../../core/frame/mirror.ts';
 import { HANDLES } from '../view/handle.ts';
 import { bearingPoint, handlePlace, seatPlace } from '../view/handle-places.ts';
 import type { DragLimits } from '../view/limits.ts';
-import { crisp, DASH, type Pen } from '../view/pen.ts';
-import { datumX, onto, type Scene, type ScenePart } from '../view/scene.ts';
+import { DASH, onPixelGrid, type Pen } from '../view/pen.ts';
+import { datumX, projectorOf, type Scene, type ScenePart } from '../view/scene.ts';
 import type { ScreenPoint } from '../view/screen-point.ts';
 import { heldDimensions } from './held-labels.ts';
 
 /** What is shown during a drag: soft limits, dimensions from the datums, projection lines to the other views. */
 export const guides: ScenePart = {
-  layer: 'hand',
+  layer: 'overlay',
   paint(pen, scene) {
     if (!scene.held) return;
     const window = scene.layout.windows[scene.held.grip.view];
@@ -33,7 +33,7 @@ function projectionLines(pen: Pen, scene: Scene): void {
   if (!at) return;
   const { plan, profile, section } = scene.layout.windows;
   const ink = { stroke: 'accent', width: 0.9, dash: DASH.fine, alpha: 0.85 } as const;
-  const x = crisp(onto(scene, 'profile')(at).x);
+  const x = onPixelGrid(projectorOf(scene, 'profile')(at).x);
   if (x > plan.left && x < plan.left + plan.width) {
     pen.line(
       [
@@ -43,12 +43,12 @@ function projectionLines(pen: Pen, scene: Scene): void {
       ink,
     );
   }
-  const z = onto(scene, 'profile')(at).y;
+  const z = projectorOf(scene, 'profile')(at).y;
   if (grip.view === 'plan' || z < profile.top || z > profile.top + profile.height) return;
   pen.line(
     [
-      { x: profile.left, y: crisp(z) },
-      { x: section.left + section.width, y: crisp(z) },
+      { x: profile.left, y: onPixelGrid(z) },
+      { x: section.left + section.width, y: onPixelGrid(z) },
     ],
     ink,
   );
@@ -66,7 +66,7 @@ interface Stretch {
 
 function stretches(scene: Scene): Stretch[] {
   const { grip, limits } = scene.held!;
-  const to = onto(scene, grip.view);
+  const to = projectorOf(scene, grip.view);
   const { fit } = scene.picture;
   const frame = seatFrame(fit.boat, fit.seats[scene.seat]!, scene.seat);
   const origin = { x: datumX(scene), y: 0, z: frame.floorZ };
@@ -96,7 +96,7 @@ function placeRails(pen: Pen, scene: Scene): void {
   const { fit, report } = scene.picture;
   const place = handlePlace(seatPlace(fit, report, scene.seat), grip.handle);
   if (!place) return;
-  const at = onto(scene, grip.view)(place);
+  const at = projectorOf(scene, grip.view)(place);
   const all = stretches(scene);
   for (const stretch of all) {
     const other = all.find((s) => s !== stretch);
@@ -172,7 +172,7 @@ function turnRail(pen: Pen, scene: Scene): void {
   const coordinate = HANDLES[grip.handle].views[grip.view]![0]!;
   const between = limits.get(coordinate);
   const { fit, report } = scene.picture;
-  const to = onto(scene, grip.view);
+  const to = projectorOf(scene, grip.view);
   const rayAt = (turnDeg: number) => {
     const seat = fit.seats[scene.seat]!;
     const turned = withSeatCoordinate(seat, coordinate, turnDeg);

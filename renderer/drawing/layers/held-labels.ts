@@ -5,7 +5,7 @@ import { coordinateWords, dimensionWords } from '../view/coordinate-words.ts';
 import { HANDLES } from '../view/handle.ts';
 import { bearingPoint, handlePlace, seatPlace } from '../view/handle-places.ts';
 import { LETTERING } from '../view/pen.ts';
-import { datumX, onto, type Scene } from '../view/scene.ts';
+import { datumX, projectorOf, type Scene } from '../view/scene.ts';
 import type { ScreenPoint } from '../view/screen-point.ts';
 import { seatFloor } from '../view/seat-floor.ts';
 import type { ViewName } from '../view/view-geometry.ts';
@@ -42,7 +42,7 @@ function lineOf(
   coordinate: FittingCoordinate,
   { at, view }: { at: Vec3; view: ViewName },
 ): readonly [ScreenPoint, ScreenPoint] {
-  const to = onto(scene, view);
+  const to = projectorOf(scene, view);
   const end = to(at);
   const floor = seatFloor(scene);
   const { axis } = COORDINATES[coordinate];
@@ -97,5 +97,7 @@ export function heldLabels(scene: Scene, measure: MeasureText): DrawnLabel[] {
   }
   const coordinate = views[grip.view]![0]!;
   const text = coordinateWords(coordinate, coordinateOf(place.seat, coordinate), scene.format);
-  return [label(`held-${coordinate}`, text, { anchor: onto(scene, grip.view)(at), toward: -0.6, gap: 16 })];
+  return [
+    label(`held-${coordinate}`, text, { anchor: projectorOf(scene, grip.view)(at), toward: -0.6, gap: 16 }),
+  ];
 }

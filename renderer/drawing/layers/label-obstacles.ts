@@ -5,7 +5,7 @@ import { angleMarks } from '../view/angle-marks.ts';
 import { gripMarks } from '../view/grip-marks.ts';
 import type { ScreenDisc } from '../view/inside-ring.ts';
 import type { Obstacles } from '../view/label-placer.ts';
-import { isOverview, onto, type Scene, seatReport } from '../view/scene.ts';
+import { isOverview, projectorOf, type Scene, seatReport } from '../view/scene.ts';
 import type { ScreenPoint, ScreenRect } from '../view/screen-point.ts';
 import { seatFloor } from '../view/seat-floor.ts';
 import { supportRing } from '../view/support-ring.ts';
@@ -40,11 +40,11 @@ export function labelObstacles(
   }));
   const soft = [...figureDiscs(scene), ...leaders.flatMap(({ path }) => beads(path))];
   if (!isOverview(scene)) soft.push(...lineBeads(scene));
-  return { hard: [...captions, ...handles, lookRoom(scene)], soft };
+  return { hard: [...captions, ...handles, viewButtonRoom(scene)], soft };
 }
 
 /** Where the view's buttons stand, with room for their longest words. */
-export function lookRoom({ layout: { width, look } }: Scene): ScreenRect {
+export function viewButtonRoom({ layout: { width, look } }: Scene): ScreenRect {
   return { left: width - look.right - LOOK_ROOM.width, top: look.top, ...LOOK_ROOM };
 }
 
@@ -59,7 +59,7 @@ function figureDiscs(scene: Scene): ScreenDisc[] {
   // Neighbouring outlines share ovals; each counts once.
   const ovals = new Set(figure.parts.flatMap(({ flesh }) => flesh.flatMap(ovalsOf)));
   for (const view of VIEWS) {
-    const to = onto(scene, view);
+    const to = projectorOf(scene, view);
     for (const oval of ovals) {
       const { xx, yy } = flatOval(oval, view);
       discs.push({ ...to(oval.at), radius: Math.sqrt((xx + yy) / 2) * scale });
@@ -77,14 +77,14 @@ function lineBeads(scene: Scene): ScreenDisc[] {
   const { ready } = report.stances;
   const { topHand, lowerHand } = ready.points;
   const floor = { ...ready.centreOfMass, z: seatFloor(scene) };
-  const ring = supportRing(report.support.polygon, onto(scene, 'plan'));
+  const ring = supportRing(report.support.polygon, projectorOf(scene, 'plan'));
   const marks = angleMarks(ready, scene.geometry.camera.pixelsPerMetre);
   return [
-    ...VIEWS.flatMap((view) => alongShaft(topHand, lowerHand, onto(scene, view))),
-    ...beads([ready.centreOfMass, floor].map(onto(scene, 'profile'))),
-    ...beads([ready.centreOfMass, floor].map(onto(scene, 'section'))),
+    ...VIEWS.flatMap((view) => alongShaft(topHand, lowerHand, projectorOf(scene, view))),
+    ...beads([ready.centreOfMass, floor].map(projectorOf(scene, 'profile'))),
+    ...beads([ready.centreOfMass, floor].map(projectorOf(scene, 'section'))),
     ...beads([...ring, ring[0]!]),
-    ...marks.flatMap(({ view, arc }) => beads(arc.points.map(onto(scene, view)))),
+    ...marks.flatMap(({ view, arc }) => beads(arc.points.map(projectorOf(scene, view)))),
   ];
 }
 

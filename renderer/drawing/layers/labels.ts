@@ -1,7 +1,7 @@
 import { angleMarks } from '../view/angle-marks.ts';
 import { type PlacedLabel, placeLabels } from '../view/label-placer.ts';
 import { DASH, type LETTERING, type Pen } from '../view/pen.ts';
-import { isOverview, onto, type Scene, type ScenePart, seatReport } from '../view/scene.ts';
+import { isOverview, projectorOf, type Scene, type ScenePart, seatReport } from '../view/scene.ts';
 import { drawSeverity, SEVERITY_PX } from '../view/severity-shape.ts';
 import { type DrawnLabel, drawingLabels } from './drawing-labels.ts';
 import { heldLabels } from './held-labels.ts';
@@ -33,7 +33,7 @@ function paintArcs(pen: Pen, scene: Scene): void {
   const stance = seatReport(scene)?.stances.ready;
   if (!stance || isOverview(scene)) return;
   for (const { view, arc, from, to: axis } of angleMarks(stance, scene.geometry.camera.pixelsPerMetre)) {
-    const to = onto(scene, view);
+    const to = projectorOf(scene, view);
     pen.within(scene.layout.windows[view], () => {
       if (from) pen.line(from.map(to), { stroke: 'measure', width: 1, dash: DASH.hidden });
       if (axis) pen.line(axis.map(to), { stroke: 'measure', width: 1 });

@@ -6,7 +6,7 @@ import { pointsOf, ringsOf } from '../../../core/graphics/shape.ts';
 import type { Stance } from '../../../core/posture/stance.ts';
 import type { NotePlace } from '../../document/bench-view.ts';
 import { handlePlace, seatPlace } from '../view/handle-places.ts';
-import { onto, type Scene, seatReport } from '../view/scene.ts';
+import { projectorOf, type Scene, seatReport } from '../view/scene.ts';
 import { isWithin, type ScreenPoint } from '../view/screen-point.ts';
 import { stripPlace } from './strip.ts';
 
@@ -69,7 +69,7 @@ const FROM_SIDE_FIRST = ['profile', 'plan'] as const;
 function inSight(scene: Scene, point: Vec3 | null, views: readonly ('plan' | 'profile')[]): Anchor[] {
   if (!point) return [];
   return views.flatMap((view): Anchor[] => {
-    const at = onto(scene, view)(point);
+    const at = projectorOf(scene, view)(point);
     if (!isWithin(at, scene.layout.windows[view])) return [];
     return [{ at, lane: view === 'plan' && !isOneLane(scene) ? 'upper' : 'middle' }];
   });

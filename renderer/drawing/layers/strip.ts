@@ -1,7 +1,7 @@
 import type { FloatResult } from '../../../core/hydrostatics/afloat.ts';
 import { say } from '../../language/messages.ts';
 import type { HullDrawing } from '../view/hull-drawing.ts';
-import { crisp, DASH, type Pen } from '../view/pen.ts';
+import { DASH, onPixelGrid, type Pen } from '../view/pen.ts';
 import { afloatReady, type Scene, type ScenePart } from '../view/scene.ts';
 import { unproject } from '../view/view-geometry.ts';
 
@@ -62,7 +62,7 @@ export function stripPlace({ layout, lines, picture }: Scene): StripPlace {
   return {
     pixelsPerMetre,
     times,
-    waterY: crisp(room.top + room.height * WATER_AT),
+    waterY: onPixelGrid(room.top + room.height * WATER_AT),
     along: (x) => room.left + room.width / 2 + (x - middle) * pixelsPerMetre,
   };
 }
@@ -146,7 +146,7 @@ function marks(pen: Pen, scene: Scene, place: StripPlace): void {
   const { strip: room, windows } = scene.layout;
   const { boat } = scene.picture.fit;
   boat.seats.forEach(({ stationM }, index) => {
-    const x = crisp(place.along(stationM));
+    const x = onPixelGrid(place.along(stationM));
     const mine = index === scene.seat;
     const top = room.top + (boat.seats.length > 1 ? 15 : 4);
     pen.line(

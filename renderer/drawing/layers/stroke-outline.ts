@@ -1,6 +1,6 @@
 import type { Report } from '../../../core/evaluation/report.ts';
 import { say } from '../../language/messages.ts';
-import { onto, type Picture, type Scene, type ScenePart } from '../view/scene.ts';
+import { type Picture, projectorOf, type Scene, type ScenePart } from '../view/scene.ts';
 import { phasePicture } from '../view/stroke-pictures.ts';
 import { outlinePart } from './ghost.ts';
 
@@ -23,7 +23,7 @@ export function strokeOutline(phase: 'catch' | 'exit'): ScenePart {
       const head = pick(scene)?.report.seats[scene.seat]?.stances.ready.points.headTop;
       if (!head) return;
       pen.within(scene.layout.windows.profile, () => {
-        const { x, y } = onto(scene, 'profile')(head);
+        const { x, y } = projectorOf(scene, 'profile')(head);
         pen.text(
           say(`stroke.${phase}`),
           { x, y: y - 7 },

@@ -1,7 +1,7 @@
 import type { Vec3 } from '../../../core/frame/vec3.ts';
 import { CONTACTS } from '../../../core/support/support.ts';
 import { DASH, type Pen } from '../view/pen.ts';
-import { onto, type Scene, type ScenePart, seatReport } from '../view/scene.ts';
+import { projectorOf, type Scene, type ScenePart, seatReport } from '../view/scene.ts';
 import type { ScreenPoint } from '../view/screen-point.ts';
 import { seatFloor } from '../view/seat-floor.ts';
 import { supportRing } from '../view/support-ring.ts';
@@ -24,7 +24,7 @@ export const support: ScenePart = {
     const floor = seatFloor(scene);
     for (const view of ['profile', 'section'] as const) {
       pen.within(windows[view], () => {
-        const to = onto(scene, view);
+        const to = projectorOf(scene, view);
         loads(pen, scene, to);
         pen.line([to(centre), to({ ...centre, z: floor })], {
           stroke: 'measure',
@@ -34,7 +34,7 @@ export const support: ScenePart = {
       });
     }
     for (const view of VIEWS) {
-      pen.within(windows[view], () => centreMark(pen, onto(scene, view)(centre), CENTRE_MARK_PX));
+      pen.within(windows[view], () => centreMark(pen, projectorOf(scene, view)(centre), CENTRE_MARK_PX));
     }
   },
 };
@@ -42,7 +42,7 @@ export const support: ScenePart = {
 /** The hull of the patches, each patch in it, and the nominal point that the shares are told of. */
 function polygon(pen: Pen, scene: Scene): void {
   const { contacts, patches, inside, polygon: edge } = seatReport(scene)!.support;
-  const to = onto(scene, 'plan');
+  const to = projectorOf(scene, 'plan');
   const ring = supportRing(edge, to);
   const lit = scene.lit === 'support';
   pen.ring(ring, { fill: 'measure', alpha: lit ? 0.22 : 0.13 });

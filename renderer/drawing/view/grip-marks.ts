@@ -1,6 +1,6 @@
 import { GRIPS, type Grip, HANDLES, sameGrip } from './handle.ts';
 import { bearingPoint, handlePlace, type SeatPlace, seatPlace } from './handle-places.ts';
-import { onto, type Scene } from './scene.ts';
+import { projectorOf, type Scene } from './scene.ts';
 import { isWithin, type ScreenPoint } from './screen-point.ts';
 
 /** A handle as it stands on the screen. */
@@ -26,7 +26,7 @@ export function gripMarks(scene: Scene): GripMark[] {
 function markOf(scene: Scene, place: SeatPlace, grip: Grip): GripMark | null {
   const at = handlePlace(place, grip.handle);
   if (!at) return null;
-  const to = onto(scene, grip.view);
+  const to = projectorOf(scene, grip.view);
   const screen = to(at);
   const held = sameGrip(scene.held?.grip ?? null, grip);
   if (!held && !isWithin(screen, scene.layout.windows[grip.view])) return null;

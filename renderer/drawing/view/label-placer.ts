@@ -60,12 +60,12 @@ interface Placement {
 const FOLLOWING_SLACK = 12;
 
 /** Places of the drawing before, and whether labels keep to them while the hand moves. */
-export interface Before {
+export interface EarlierPlaces {
   readonly placed: ReadonlyMap<string, PlacedLabel>;
   readonly following: boolean;
 }
 
-const NOTHING_BEFORE: Before = { placed: new Map(), following: false };
+const NOTHING_BEFORE: EarlierPlaces = { placed: new Map(), following: false };
 
 /**
  * Finds places for labels, first come first served: no label ever covers another, a hard obstacle, or a leader line.
@@ -76,7 +76,7 @@ const NOTHING_BEFORE: Before = { placed: new Map(), following: false };
 export function placeLabels(
   wishes: readonly LabelWish[],
   obstacles: Obstacles,
-  before: Before = NOTHING_BEFORE,
+  before: EarlierPlaces = NOTHING_BEFORE,
 ): PlacedLabel[] {
   const placed: PlacedLabel[] = [];
   const anchors = wishes.map(({ anchor }) => ({ ...anchor, radius: ANCHOR_PX }));

@@ -32,7 +32,7 @@ export function dragLimits(
   return {
     least,
     most,
-    utmost: utmost(coordinate, fit, seat),
+    utmost: possibleRange(coordinate, fit, seat),
     bandLeast: edge(band?.min),
     bandMost: edge(band?.max),
     pitch: holePitch(fit, coordinate),
@@ -43,11 +43,15 @@ function limits(coordinate: FittingCoordinate, fit: Fit, seat: number): readonly
   const { hardware } = fit.boat;
   if (coordinate === 'kneePad.aftM') return sorted(hardware.padTravelM);
   if (coordinate === 'rearRest.aftM') return sorted(hardware.restTravelM);
-  return utmost(coordinate, fit, seat);
+  return possibleRange(coordinate, fit, seat);
 }
 
 /** What wood and water allow of a coordinate at all, in its own unit; inside what the document allows. */
-export function utmost(coordinate: FittingCoordinate, fit: Fit, seat: number): readonly [number, number] {
+export function possibleRange(
+  coordinate: FittingCoordinate,
+  fit: Fit,
+  seat: number,
+): readonly [number, number] {
   const [least, most] = COORDINATES[coordinate].reachable;
   if (coordinate !== 'paddle.lowerHandM') return [least, most];
   const { lengthM, bladeLengthM } = fit.seats[seat]!.paddle;

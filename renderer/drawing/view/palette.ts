@@ -74,7 +74,7 @@ export function readPalette(element: Element): Palette {
 }
 
 /** Every colour mixed toward one of them, `share` of itself left: what lies faint, drawn opaque and so without cost. */
-export function washed(palette: Palette, share: number, toward: ColourName): Palette {
+export function mixedPalette(palette: Palette, share: number, toward: ColourName): Palette {
   return recordOf(keysOf(palette), (name) => mixedColour(palette[name], palette[toward], share));
 }
 

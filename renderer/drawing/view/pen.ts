@@ -1,7 +1,7 @@
 import type { Area, Disc, Line, Lines, Shape } from '../../../core/graphics/shape.ts';
 import type { ViewPoint } from '../../../core/graphics/view.ts';
 import { keysOf, recordOf } from '../../../core/units/entries.ts';
-import { type ColourName, type Palette, ROLE_COLOURS, washed } from './palette.ts';
+import { type ColourName, mixedPalette, type Palette, ROLE_COLOURS } from './palette.ts';
 import type { ScreenPoint, ScreenRect } from './screen-point.ts';
 import { keptPaths, type Placed, roleAt, stepsOf, traceLine, traceStep } from './traced.ts';
 
@@ -221,7 +221,7 @@ export class Pen {
     const key = `${share} ${toward}`;
     const known = washes.get(this.palette) ?? new Map<string, Palette>();
     washes.set(this.palette, known);
-    const palette = known.get(key) ?? washed(this.palette, share, toward);
+    const palette = known.get(key) ?? mixedPalette(this.palette, share, toward);
     known.set(key, palette);
     return new Pen(this.context, palette);
   }
@@ -291,6 +291,6 @@ function placedPoint([right, up]: ViewPoint, { x, y, scale }: Placed): ScreenPoi
 }
 
 /** Brings a line of one pixel onto the pixel grid. */
-export function crisp(value: number): number {
+export function onPixelGrid(value: number): number {
   return Math.round(value - 0.5) + 0.5;
 }

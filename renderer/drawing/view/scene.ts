@@ -23,7 +23,7 @@ export interface Picture {
 }
 
 /** What is being dragged, if anything. */
-export interface Held {
+export interface Dragged {
   readonly grip: Grip;
   /** As it was at the start of the drag: drawn as a ghost. */
   readonly start: Picture;
@@ -47,7 +47,7 @@ export interface Scene {
   readonly format: Format;
   /** Part of the drawing lit because it, or a finding that speaks of it, is pointed at. */
   readonly lit: string | null;
-  readonly held: Held | null;
+  readonly held: Dragged | null;
   /** Handle under the pointer or with the keyboard's focus. */
   readonly pointed: Grip | null;
   /** True when the pointed handle has the keyboard's focus. */
@@ -57,7 +57,7 @@ export interface Scene {
 }
 
 /** The canvas layers, lowest first. */
-export const LAYERS = ['ground', 'boat', 'labels', 'hand'] as const;
+export const LAYERS = ['ground', 'boat', 'labels', 'overlay'] as const;
 export type LayerName = (typeof LAYERS)[number];
 
 /** One part of the drawing: where it lies and how it is drawn. */
@@ -104,6 +104,6 @@ export function isSeatInSight(
 }
 
 /** A projector into one view of a scene. */
-export function onto(scene: Pick<Scene, 'geometry'>, view: ViewName): (point: Vec3) => ScreenPoint {
+export function projectorOf(scene: Pick<Scene, 'geometry'>, view: ViewName): (point: Vec3) => ScreenPoint {
   return (point) => project(scene.geometry, view, point);
 }

@@ -3,7 +3,7 @@ import type { CallOutput } from '../../../app/contract/contract.ts';
 import type { CallError, CallResult } from '../../../app/contract/result.ts';
 import { call } from '../../client/client.ts';
 import { say } from '../../language/messages.ts';
-import { heardOfLibrary, libraryStore } from '../../library/library-store.ts';
+import { libraryStore, setLibraryState } from '../../library/library-store.ts';
 import { choice, sharedText } from '../../library/library-text.ts';
 import { TextField } from '../../ui/fields/text-field.tsx';
 import { ClubGroups } from './club-groups.tsx';
@@ -41,7 +41,7 @@ function Join({ onRefused }: { onRefused: (error: CallError | null) => void }) {
     const answer = await call('library.join', { code });
     setBusy(false);
     onRefused(answer.ok ? null : answer.error);
-    if (answer.ok) heardOfLibrary(answer.value);
+    if (answer.ok) setLibraryState(answer.value);
   }
 
   const problem = preview && preview.kind !== 'ready' ? choice(preview.kind) : null;
@@ -124,7 +124,7 @@ function Joined({ onRefused }: { onRefused: (error: CallError | null) => void })
   async function ask(asking: Promise<CallResult<CallOutput<'library.state'>>>): Promise<void> {
     const answer = await asking;
     onRefused(answer.ok ? null : answer.error);
-    if (answer.ok) heardOfLibrary(answer.value);
+    if (answer.ok) setLibraryState(answer.value);
   }
   return (
     <>

@@ -6,13 +6,13 @@ import { say, sayCount, words } from '../../language/messages.ts';
 import { hrefOf } from '../../route/route.ts';
 import { ErrorMessage } from '../../ui/error-message.tsx';
 import { TextField } from '../../ui/fields/text-field.tsx';
-import { type Clearing, clearOf, EraseWords } from './erase-words.tsx';
+import { clearingDepth, EraseWords, type NameClearing } from './erase-words.tsx';
 
 /** Erases an athlete from the store and its backups: first it shows what would be erased, then the name is typed. */
 export function EraseAthlete({ id, name }: { id: string; name: string }) {
   const [preview, setPreview] = useState<CallOutput<'athletes.previewErase'> | null>(null);
   const [typed, setTyped] = useState('');
-  const [clearing, setClearing] = useState<Clearing>({ full: true, parts: false });
+  const [clearing, setClearing] = useState<NameClearing>({ full: true, parts: false });
   const [report, setReport] = useState<CallOutput<'athletes.erase'> | null>(null);
   const [refusal, setRefusal] = useState<CallError | null>(null);
 
@@ -23,7 +23,7 @@ export function EraseAthlete({ id, name }: { id: string; name: string }) {
   }
 
   async function erase(): Promise<void> {
-    const result = await call('athletes.erase', { id, name: typed, clear: clearOf(clearing) });
+    const result = await call('athletes.erase', { id, name: typed, clear: clearingDepth(clearing) });
     setRefusal(result.ok ? null : result.error);
     if (result.ok) setReport(result.value);
   }

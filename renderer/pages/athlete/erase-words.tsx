@@ -5,13 +5,13 @@ import { Tick } from '../../ui/fields/tick.tsx';
 type Words = CallOutput<'athletes.previewErase'>['words'];
 
 /** How far the name is removed from texts that stay. */
-export interface Clearing {
+export interface NameClearing {
   readonly full: boolean;
   readonly parts: boolean;
 }
 
 /** What `athletes.erase` is asked for. */
-export function clearOf({ full, parts }: Clearing): 'none' | 'full-names' | 'parts-too' {
+export function clearingDepth({ full, parts }: NameClearing): 'none' | 'full-names' | 'parts-too' {
   if (!full) return 'none';
   return parts ? 'parts-too' : 'full-names';
 }
@@ -19,8 +19,8 @@ export function clearOf({ full, parts }: Clearing): 'none' | 'full-names' | 'par
 /** Every place where the name stands in words that stay, and whether it is to be cleared from them. */
 export function EraseWords(props: {
   words: Words;
-  clearing: Clearing;
-  onChange: (clearing: Clearing) => void;
+  clearing: NameClearing;
+  onChange: (clearing: NameClearing) => void;
 }) {
   const { words, clearing, onChange } = props;
   const full = words.filter((place) => place.full);

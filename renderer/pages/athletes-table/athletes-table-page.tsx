@@ -1,4 +1,4 @@
-import { useEverybody } from '../../client/use-record.ts';
+import { useAllAthletes } from '../../client/use-record.ts';
 import { say } from '../../language/messages.ts';
 import { Page } from '../../ui/page.tsx';
 import { ExportTable } from './export-table.tsx';
@@ -6,7 +6,7 @@ import { ImportTable } from './import-table.tsx';
 
 /** Athletes as a table: exported as CSV, imported row by row. */
 export function AthletesTablePage() {
-  const everybody = useEverybody();
+  const everybody = useAllAthletes();
   return (
     <Page title={say('table.title')} wide>
       <div className="entries">

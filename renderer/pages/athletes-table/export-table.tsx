@@ -1,12 +1,12 @@
 import { athletesToTable } from '../../../core/roster/athletes-to-table.ts';
-import type { Everybody } from '../../client/use-record.ts';
+import type { AllAthletes } from '../../client/use-record.ts';
 import { useTableExport } from '../../client/use-table-export.ts';
 import { today } from '../../language/dates.ts';
 import { say, words } from '../../language/messages.ts';
 import { ErrorMessage } from '../../ui/error-message.tsx';
 
 /** Exports the athletes as a CSV file. */
-export function ExportTable({ everybody }: { everybody: Everybody }) {
+export function ExportTable({ everybody }: { everybody: AllAthletes }) {
   const { inUse, aside, error } = everybody;
   const { exportTable, refusal, told } = useTableExport();
   const give = (records: typeof inUse) =>

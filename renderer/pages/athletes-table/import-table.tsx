@@ -5,9 +5,9 @@ import type { Athlete } from '../../../core/document/athlete-schema.ts';
 import { ATHLETE_COLUMNS, columnName } from '../../../core/roster/athlete-columns.ts';
 import { type AthletesTable, athletesFromTable } from '../../../core/roster/athletes-from-table.ts';
 import { call } from '../../client/client.ts';
-import type { Everybody } from '../../client/use-record.ts';
+import type { AllAthletes } from '../../client/use-record.ts';
 import { today } from '../../language/dates.ts';
-import { say, sayCount, unchanged, words } from '../../language/messages.ts';
+import { say, sayCount, sayUnchanged, words } from '../../language/messages.ts';
 import { ErrorMessage } from '../../ui/error-message.tsx';
 import { renewFormValues } from '../../ui/form/use-form-values.ts';
 import type { AthleteValues } from '../athlete/athlete-values.ts';
@@ -22,7 +22,7 @@ interface Opened {
 }
 
 /** The chosen table of athletes, its preview, and its import. */
-function useImport({ inUse, aside, ready, reload }: Everybody) {
+function useImport({ inUse, aside, ready, reload }: AllAthletes) {
   const [opened, setOpened] = useState<Opened | null>(null);
   const [problem, setProblem] = useState<string | null>(null);
   const [refusal, setRefusal] = useState<CallError | null>(null);
@@ -66,7 +66,7 @@ function useImport({ inUse, aside, ready, reload }: Everybody) {
 }
 
 /** Imports a CSV file of athletes: read, looked over row by row, and only then kept. */
-export function ImportTable({ everybody }: { everybody: Everybody }) {
+export function ImportTable({ everybody }: { everybody: AllAthletes }) {
   const { opened, setOpened, table, wrong, refusal, told, choose, importRows } = useImport(everybody);
   const error = refusal ?? everybody.error;
   return (
@@ -123,7 +123,7 @@ function shownInTable({
 
 function noNames({ name, cells }: Opened): string {
   const headings = (cells[0] ?? []).map((cell) => cell.trim()).filter((cell) => cell !== '');
-  return unchanged('table.in.no-names', {
+  return sayUnchanged('table.in.no-names', {
     file: name,
     headings: words().row(headings).slice(0, 300) || say('boat.class.none'),
   });

@@ -1,5 +1,5 @@
 import Papa from 'papaparse';
-import { unchanged } from '../../language/messages.ts';
+import { sayUnchanged } from '../../language/messages.ts';
 
 /** A larger file is not read, bytes. */
 const MOST_BYTES = 4 * 1024 * 1024;
@@ -11,12 +11,12 @@ export type TableFile =
 
 /** Reads a CSV file with commas, semicolons or tabs between its cells, in UTF-8 or UTF-16. */
 export async function readTableFile(file: File): Promise<TableFile> {
-  if (file.size > MOST_BYTES) return { problem: unchanged('table.in.too-large', { file: file.name }) };
+  if (file.size > MOST_BYTES) return { problem: sayUnchanged('table.in.too-large', { file: file.name }) };
   const text = textOf(new Uint8Array(await file.arrayBuffer()));
-  if (text === null) return { problem: unchanged('table.in.not-text', { file: file.name }) };
+  if (text === null) return { problem: sayUnchanged('table.in.not-text', { file: file.name }) };
   const { data } = Papa.parse<string[]>(text, { skipEmptyLines: false });
   if (data.slice(1).every((row) => row.every((cell) => cell.trim() === ''))) {
-    return { problem: unchanged('table.in.empty', { file: file.name }) };
+    return { problem: sayUnchanged('table.in.empty', { file: file.name }) };
   }
   return { name: file.name, cells: data };
 }

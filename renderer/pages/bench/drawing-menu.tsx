@@ -4,7 +4,7 @@ import { useStore } from 'zustand';
 import { announce } from '../../announce/announce.ts';
 import { useDocument, useFit } from '../../bench/bench-context.tsx';
 import { toggleLock } from '../../bench/lock-part.ts';
-import type { HandStore } from '../../drawing/interaction/hand-state.ts';
+import type { InteractionStore } from '../../drawing/interaction/interaction-state.ts';
 import { HANDLES } from '../../drawing/view/handle.ts';
 import { say } from '../../language/messages.ts';
 import { sendCommand } from '../../ui/menu-commands.tsx';
@@ -17,11 +17,11 @@ interface MenuAction {
 }
 
 /** The drawing's context menu: what can be done with the part under the pointer, and with the fit. */
-export function DrawingMenu({ hand }: { hand: HandStore }) {
-  const menu = useStore(hand, (state) => state.menu);
+export function DrawingMenu({ interaction }: { interaction: InteractionStore }) {
+  const menu = useStore(interaction, (state) => state.menu);
   const anchor = useRef<HTMLSpanElement>(null);
-  const actions = [...usePartActions(hand), ...useFitActions()];
-  const close = () => hand.setState({ menu: null });
+  const actions = [...usePartActions(interaction), ...useFitActions()];
+  const close = () => interaction.setState({ menu: null });
   return (
     <>
       <span ref={anchor} className="drawing-menu-anchor" style={{ left: menu?.x, top: menu?.y }} />
@@ -50,9 +50,9 @@ export function DrawingMenu({ hand }: { hand: HandStore }) {
   );
 }
 
-function usePartActions(hand: HandStore): MenuAction[] {
+function usePartActions(interaction: InteractionStore): MenuAction[] {
   const document = useDocument();
-  const handle = useStore(hand, ({ menu }) => menu?.handle ?? null);
+  const handle = useStore(interaction, ({ menu }) => menu?.handle ?? null);
   const fitting = handle && HANDLES[handle].fitting;
   const locked = useFit(({ fit, seat }) => fitting !== null && fit.seats[seat]!.locks.includes(fitting));
   if (!handle || !fitting) return [];
@@ -61,7 +61,7 @@ function usePartActions(hand: HandStore): MenuAction[] {
     {
       id: 'numbers',
       name: say('menu.numbers', { part }),
-      run: () => hand.setState(({ fieldAsked }) => ({ chosen: handle, fieldAsked: fieldAsked + 1 })),
+      run: () => interaction.setState(({ fieldAsked }) => ({ chosen: handle, fieldAsked: fieldAsked + 1 })),
     },
     {
       id: 'lock',

@@ -9,9 +9,9 @@ import type { FetchedRevision } from '../../bench/fetched-revision.ts';
 import { GrowthBanner } from '../../bench/tabs/growth/growth-banner.tsx';
 import { useFitTrials } from '../../bench/use-fit-trials.ts';
 import { useGrown } from '../../bench/use-grown.ts';
-import { draftsAnswered } from '../../document/keep-draft.ts';
+import { draftsSettled } from '../../document/keep-draft.ts';
 import { BenchDrawing } from '../../drawing/bench-drawing.tsx';
-import { createHandStore } from '../../drawing/interaction/hand-state.ts';
+import { createInteractionStore } from '../../drawing/interaction/interaction-state.ts';
 import { say } from '../../language/messages.ts';
 import { useOpenInLibrary } from '../../library/library-store.ts';
 import { Announcer } from './announcer.tsx';
@@ -71,7 +71,7 @@ function BenchSheet(props: {
   const trials = useFitTrials(opened.id);
   const grown = useGrown();
   useBenchActions(opened.id);
-  useOpenInLibrary(opened.id, draftsAnswered);
+  useOpenInLibrary(opened.id, draftsSettled);
   const [compared, setCompared] = useState<FetchedRevision | null>(null);
   const [saving, setSaving] = useState(false);
   const openSaving = useCallback(() => setSaving(true), []);
@@ -120,12 +120,12 @@ function BenchSheet(props: {
 
 /** The drawing with the card of the part in hand; while an earlier revision is looked at, nothing of it can be taken. */
 function DrawingWithCard({ shown, looking }: { shown: Bench; looking: boolean }) {
-  const [hand] = useState(createHandStore);
+  const [interaction] = useState(createInteractionStore);
   return (
     <div className="bench-drawing" inert={looking}>
-      <BenchDrawing document={shown.document} view={shown.view} hand={hand} />
-      <PartCard hand={hand} />
-      {!looking && <DrawingMenu hand={hand} />}
+      <BenchDrawing document={shown.document} view={shown.view} interaction={interaction} />
+      <PartCard interaction={interaction} />
+      {!looking && <DrawingMenu interaction={interaction} />}
     </div>
   );
 }

@@ -8,7 +8,7 @@ import { say } from '../../language/messages.ts';
 const JUST_NOW_MS = 2000;
 
 /** How long ago the fit was kept, in words. */
-export function keptText(
+export function savedText(
   state: { keeping: Keeping; savedAt: string | null; retrying: boolean },
   now: number,
 ): string {
@@ -20,7 +20,7 @@ export function keptText(
 }
 
 /** "saved 2 sec ago": that every movement is on the disk, seen all the time. */
-export function KeptState() {
+export function SavedState() {
   const keeping = useFit((state) => state.keeping);
   const savedAt = useFit((state) => state.savedAt);
   const retrying = useFit((state) => state.retrying);
@@ -33,7 +33,7 @@ export function KeptState() {
   }, [savedAt]);
   return (
     <span className="kept" data-keeping={keeping}>
-      {keptText({ keeping, savedAt, retrying }, now)}
+      {savedText({ keeping, savedAt, retrying }, now)}
     </span>
   );
 }

@@ -6,7 +6,7 @@ import { Name } from '../../language/name.tsx';
 import { revisionNumber } from '../../language/revision-number.ts';
 import { usePageTitle } from '../../ui/use-page-title.ts';
 import { LibraryLine } from './library-line.tsx';
-import { KeptState } from './saved-state.tsx';
+import { SavedState } from './saved-state.tsx';
 
 function revisionText(newest: RevisionSummary | undefined, changedSince: boolean): string {
   if (!newest) return say('block.revision.none');
@@ -57,7 +57,7 @@ export function BenchTitleBlock(props: {
             : revisionText(props.revisions[0], props.changedSince)}
         </span>
       </p>
-      <KeptState />
+      <SavedState />
       <LibraryLine fitId={props.fitId} />
     </section>
   );

@@ -5,9 +5,9 @@ import type { Evaluator } from '../../../core/evaluation/evaluator.ts';
 import type { Bench } from '../../bench/bench-context.tsx';
 import { createBenchView } from '../../document/bench-view.ts';
 import { createFitDocument } from '../../document/fit-document.ts';
-import { ending, keepDraft } from '../../document/keep-draft.ts';
+import { keepDraft, waitForClose } from '../../document/keep-draft.ts';
 import { historyFor, keepHistory } from '../../document/kept-histories.ts';
-import { followSlowly } from '../../document/slow-answers.ts';
+import { keepSlowAnswers } from '../../document/slow-answers.ts';
 import { createJobRunner } from '../../jobs/job-runner.ts';
 
 /** A bench for an opened fit: its document, kept on the disk, and its slow answers. Ends with the component. */
@@ -56,7 +56,7 @@ function useDocumentWithAnswers(key: unknown, make: () => Made): Bench | null {
       return;
     }
     const { document, leave } = make();
-    const slow = followSlowly(document, createJobRunner('slowAnswersOf'));
+    const slow = keepSlowAnswers(document, createJobRunner('slowAnswersOf'));
     setBench({ document, answers: slow.answers, view: createBenchView() });
     const leaving = () => void document.keepNow();
     window.addEventListener('pagehide', leaving);
@@ -65,7 +65,7 @@ function useDocumentWithAnswers(key: unknown, make: () => Made): Bench | null {
       window.removeEventListener('pagehide', leaving);
       window.removeEventListener('visibilitychange', leaving);
       slow.stop();
-      ending(document.close());
+      waitForClose(document.close());
       leave();
       setBench(null);
     };

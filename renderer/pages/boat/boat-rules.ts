@@ -6,7 +6,7 @@ import { say } from '../../language/messages.ts';
 import type { FormRules } from '../../ui/form/form-rules.ts';
 import { BOAT_FIELDS } from './boat-fields.ts';
 import { type BoatValues, type StationValues, tidyM } from './boat-values.ts';
-import { standingOut } from './stands-out.ts';
+import { outlyingBeams } from './stands-out.ts';
 
 export type MadeHull = { hull: HullSource } | { problem: string };
 
@@ -110,7 +110,7 @@ export function boatRules(before: Boat | null): FormRules<BoatValues, Boat> {
     documentOf: (values) => documentOf(values, before),
     check: (values) => {
       const made = hullOfValues(values);
-      const standsOut = values.hullKind === 'tape' ? standingOut(values) : [];
+      const standsOut = values.hullKind === 'tape' ? outlyingBeams(values) : [];
       return {
         hull: 'problem' in made ? made.problem : null,
         ...Object.fromEntries(standsOut.map((one) => [one.path, say('boat.station.stands-out')])),

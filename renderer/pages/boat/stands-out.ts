@@ -22,7 +22,7 @@ const LEAST_STEP = 0.01;
 type Beam = (station: StationValues) => number | null;
 
 /** Beams of a tape's table that stand out from the stations beside them, and that nobody has said are right. */
-export function standingOut(values: BoatValues): StandsOut[] {
+export function outlyingBeams(values: BoatValues): StandsOut[] {
   const columns: readonly (readonly [key: string, read: Beam])[] = [
     ['sheerBeamM', (s) => s.sheerBeamM],
     ...values.beamHeightsM.map((_, i) => [`beamsM.${i}`, (s: StationValues) => s.beamsM[i] ?? null] as const),

@@ -5,7 +5,7 @@ import { Field } from '../../ui/form/field.tsx';
 import { type Column, DataTable } from '../../ui/table/data-table.tsx';
 import type { BoatSectionProps } from './boat-values.ts';
 import { BLANK_STATION, type StationValues, spreadStations } from './boat-values.ts';
-import { standingOut } from './stands-out.ts';
+import { outlyingBeams } from './stands-out.ts';
 import { pasteStations } from './station-paste.ts';
 
 /** Stations at least and at most, as a tape's hull allows. */
@@ -83,7 +83,7 @@ function usePastedStations(form: BoatSectionProps['form']) {
 /** Beams that stand out from those beside them, each asked about until it is changed or said to be right. */
 function StandsOutQuestions({ form }: BoatSectionProps) {
   const format = useFormat();
-  return standingOut(form.values).map(({ key, station, valueM, neighboursM: [aft, fore] }) => (
+  return outlyingBeams(form.values).map(({ key, station, valueM, neighboursM: [aft, fore] }) => (
     <p key={key} className="row field-problem" role="status">
       <span>
         {say('boat.station.stands-out.ask', {

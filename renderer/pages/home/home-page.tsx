@@ -1,7 +1,7 @@
 import { useEffect, useState } from 'react';
 import { useCall } from '../../client/use-call.ts';
 import { say } from '../../language/messages.ts';
-import { goInstead } from '../../route/route.ts';
+import { replaceRoute } from '../../route/route.ts';
 import { ErrorMessage } from '../../ui/error-message.tsx';
 import { FirstStart } from './first-start.tsx';
 import { RecentPage } from './recent-page.tsx';
@@ -23,7 +23,7 @@ export function HomePage() {
   useEffect(() => {
     if (!value || waiting) return;
     ledBack = true;
-    if (back) goInstead({ page: 'fit', id: back.id });
+    if (back) replaceRoute({ page: 'fit', id: back.id });
   }, [value, waiting, back]);
 
   if (value?.empty) {

@@ -24,10 +24,10 @@ interface Chosen extends NewFitValues {
 }
 
 const NOTHING: Chosen = { boatId: null, seats: [], name: null, awaited: null };
-export const chosen = createStore<Chosen>(() => NOTHING);
+export const newFitStore = createStore<Chosen>(() => NOTHING);
 
 export function forgetChosen(): void {
-  chosen.setState(NOTHING);
+  newFitStore.setState(NOTHING);
 }
 
 /** The seats with a part of one changed; seats before it that nobody has chosen stay open. */
@@ -43,15 +43,15 @@ export function withSeat(
 }
 
 export function chooseSeat(index: number, part: Partial<ChosenSeat>): void {
-  chosen.setState(({ seats }) => ({ seats: withSeat(seats, index, part) }));
+  newFitStore.setState(({ seats }) => ({ seats: withSeat(seats, index, part) }));
 }
 
 /** After an athlete or boat was made for a new fit: takes it up there and says where to go back to; else null. */
 export function returnAfterMaking(what: 'athlete' | 'boat', id: string): Route | null {
-  const { awaited } = chosen.getState();
-  chosen.setState({ awaited: null });
+  const { awaited } = newFitStore.getState();
+  newFitStore.setState({ awaited: null });
   if (awaited?.what !== what) return null;
-  if (awaited.what === 'boat') chosen.setState({ boatId: id });
+  if (awaited.what === 'boat') newFitStore.setState({ boatId: id });
   else chooseSeat(awaited.seat, { athleteId: id });
   return { page: 'new-fit' };
 }

@@ -7,7 +7,7 @@ import { CautionList } from '../../ui/caution-list.tsx';
 import { Field } from '../../ui/form/field.tsx';
 import { Form } from '../../ui/form/form.tsx';
 import { type FormState, useForm } from '../../ui/form/use-form.ts';
-import { chosen, forgetChosen } from './chosen.ts';
+import { forgetChosen, newFitStore } from './chosen.ts';
 import {
   athleteAndBoat,
   FIRST_FIT_RULES,
@@ -90,7 +90,7 @@ function Who({ form }: SectionProps) {
       <p>
         <a
           href={hrefOf({ page: 'athlete', id: 'new' })}
-          onClick={() => chosen.setState({ awaited: { what: 'athlete', seat: 0 } })}
+          onClick={() => newFitStore.setState({ awaited: { what: 'athlete', seat: 0 } })}
         >
           {say('first-fit.more-athlete')}
         </a>
@@ -113,7 +113,7 @@ function WhichBoat({ form }: SectionProps) {
         <span className="soft">{say('first-fit.estimate')}</span>
         <a
           href={hrefOf({ page: 'boat', id: 'new' })}
-          onClick={() => chosen.setState({ awaited: { what: 'boat' } })}
+          onClick={() => newFitStore.setState({ awaited: { what: 'boat' } })}
         >
           {say('first-fit.more-boat')}
         </a>

@@ -16,7 +16,7 @@ import { readForm } from '../../ui/form/form-rules.ts';
 import { type FormState, useForm } from '../../ui/form/use-form.ts';
 import type { FormValues } from '../../ui/form/use-form-values.ts';
 import { Page } from '../../ui/page.tsx';
-import { chosen, forgetChosen, type NewFitValues } from './chosen.ts';
+import { forgetChosen, type NewFitValues, newFitStore } from './chosen.ts';
 import { FirstFit } from './first-fit.tsx';
 import { makeFit } from './make-fit.ts';
 import { type ChosenFit, chosenFit, type FitChoices, newFitRules, UNCHOSEN } from './new-fit-rules.ts';
@@ -49,8 +49,8 @@ export function NewFitPage() {
 /** The choices live beside the page: the forms of athlete and boat bring back what was made there. */
 function useChosenValues(): FormValues<NewFitValues> {
   return {
-    formValues: useStore(chosen),
-    change: (part) => chosen.setState(typeof part === 'function' ? part(chosen.getState()) : part),
+    formValues: useStore(newFitStore),
+    change: (part) => newFitStore.setState(typeof part === 'function' ? part(newFitStore.getState()) : part),
     discard: forgetChosen,
   };
 }
@@ -136,7 +136,7 @@ function BoatChoice({
       <a
         className="button"
         href={hrefOf({ page: 'boat', id: 'new' })}
-        onClick={() => chosen.setState({ awaited: { what: 'boat' } })}
+        onClick={() => newFitStore.setState({ awaited: { what: 'boat' } })}
       >
         {say('new-fit.make-boat')}
       </a>

@@ -5,7 +5,7 @@ import { hrefOf } from '../../route/route.ts';
 import { ChoiceField } from '../../ui/fields/choice-field.tsx';
 import { SelectField } from '../../ui/fields/select-field.tsx';
 import type { FormState } from '../../ui/form/use-form.ts';
-import { type ChosenSeat, chosen, type NewFitValues, withSeat } from './chosen.ts';
+import { type ChosenSeat, type NewFitValues, newFitStore, withSeat } from './chosen.ts';
 
 /** Stands for an empty seat in the list of athletes. */
 const NOBODY = 'nobody';
@@ -61,7 +61,7 @@ export function SeatChoice(props: {
       <a
         className="button"
         href={hrefOf({ page: 'athlete', id: 'new' })}
-        onClick={() => chosen.setState({ awaited: { what: 'athlete', seat: index } })}
+        onClick={() => newFitStore.setState({ awaited: { what: 'athlete', seat: index } })}
       >
         {say('new-fit.make-athlete')}
       </a>

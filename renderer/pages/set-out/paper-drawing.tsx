@@ -2,7 +2,7 @@ import type { PathScale } from '../../../core/graphics/svg.ts';
 import { SHEET_LINES, type SheetRole } from '../../../core/setout/layer-lines.ts';
 import type { PaperShape } from '../../../core/setout/paper-marks.ts';
 import { PADDLER_INK, type SheetInk } from '../../../core/setout/sheet-inks.ts';
-import { PaintedShapes, type SvgLook } from '../../drawing/shapes-svg.tsx';
+import { PaintedShapes, type SvgStyle } from '../../drawing/shapes-svg.tsx';
 import './set-out.css';
 
 /** Inks of paper in the colours of the page. */
@@ -19,7 +19,7 @@ const INKS: Readonly<Record<SheetInk, string>> = {
   ...PADDLER_INK,
 };
 
-const PAPER_LOOK: SvgLook<SheetRole> = {
+const PAPER_LOOK: SvgStyle<SheetRole> = {
   colour: (role) => INKS[SHEET_LINES[role].ink],
   line: (role) => {
     const { width, dash } = SHEET_LINES[role];

@@ -15,7 +15,7 @@ import { PaperDrawing } from './paper-drawing.tsx';
 import { usePageSize } from './use-page-size.ts';
 
 /** What the sheet of a seat is made from. */
-export interface SheetMatter {
+export interface SheetContent {
   readonly out: SeatSetOut;
   readonly hull: Hull;
   readonly paper: PaperName;
@@ -26,7 +26,7 @@ export interface SheetMatter {
 const AIR_MM = 4;
 
 /** The set-out sheet on the screen, from the very drawing and words that the PDF is made from. */
-export function SheetPreview({ out, hull, paper, stamp }: SheetMatter) {
+export function SheetPreview({ out, hull, paper, stamp }: SheetContent) {
   const { drawn, part, margin, scale } = useMemo(() => {
     const drawing = sheetDrawing(out, hull);
     const { drawing: box } = firstSheet(paper);

@@ -8,7 +8,7 @@ import { dateText } from '../../language/dates.ts';
 import { say } from '../../language/messages.ts';
 import { useShownWords } from '../../language/shown-words.tsx';
 import { ConsentNote } from '../../ui/consent-note.tsx';
-import { burntPicture, useBurntPicture } from './burnt-picture.ts';
+import { blurredPicture, useBlurredPicture } from './blurred-picture.ts';
 
 /** So many pictures go onto the page to take home. */
 const MOST_PRINTED = 2;
@@ -41,7 +41,7 @@ export function ShownPictures({ athlete, fitId }: { athlete: Athlete & { id: str
 
 function ShownPicture({ photo }: { photo: PhotoRecord }) {
   const words = useShownWords();
-  const made = useBurntPicture(photo);
+  const made = useBlurredPicture(photo);
   if (!made) return null;
   if (made.kind === 'no-head') return <p className="soft">{words.say('photograph.shown.no-head')}</p>;
   return (
@@ -61,7 +61,7 @@ export async function picturesToPrint(athleteId: string, fitId: string, words: T
   const photos = asked.ok ? asked.value.filter((photo) => isShown(photo, fitId)) : [];
   const made = await Promise.all(
     photos.map(async (photo) => {
-      const picture = await burntPicture(photo);
+      const picture = await blurredPicture(photo);
       return picture?.kind === 'picture' ? [{ data: picture.data, caption: captionOf(photo, words) }] : [];
     }),
   );

@@ -9,6 +9,6 @@ export function momentOf(entry: TimelineEntry): string {
 }
 
 /** Newest first; of two at once, the one that came first in the list stays first. */
-export function inOrder(entries: readonly TimelineEntry[]): TimelineEntry[] {
+export function timelineOrder(entries: readonly TimelineEntry[]): TimelineEntry[] {
   return entries.toSorted((a, b) => momentOf(b).localeCompare(momentOf(a)));
 }

@@ -11,7 +11,7 @@ import { revisionNumber } from '../../language/revision-number.ts';
 import { hrefOf } from '../../route/route.ts';
 import { ErrorMessage } from '../../ui/error-message.tsx';
 import { Page } from '../../ui/page.tsx';
-import { inOrder, momentOf } from './moments.ts';
+import { momentOf, timelineOrder } from './moments.ts';
 import './timeline.css';
 
 /** How many entries are shown at first, and how many more each time. */
@@ -35,7 +35,7 @@ export function TimelinePage({ id }: { id: string }) {
       {trouble && <ErrorMessage error={trouble} />}
       {!value && !trouble && <p className="soft">{say('sheet.loading')}</p>}
       {value?.length === 0 && <p>{say('timeline.none')}</p>}
-      {value && value.length > 0 && <Timeline entries={inOrder(value)} />}
+      {value && value.length > 0 && <Timeline entries={timelineOrder(value)} />}
       {value && value.length >= limit && (
         <button type="button" className="button words" onClick={() => setLimit(limit + AT_ONCE)}>
           {say('timeline.earlier')}

@@ -1,6 +1,6 @@
 import { beforeEach, describe, expect, it, vi } from 'vitest';
 import { createFitDocument } from '../../../renderer/document/fit-document.ts';
-import { followSlowly } from '../../../renderer/document/slow-answers.ts';
+import { keepSlowAnswers } from '../../../renderer/document/slow-answers.ts';
 import type { JobQuestion } from '../../../renderer/jobs/job.ts';
 import { createJobRunner, type JobWorker } from '../../../renderer/jobs/job-runner.ts';
 import type { SlowAnswer, SlowQuestion } from '../../../renderer/jobs/slow-answers-of.ts';
@@ -20,7 +20,7 @@ function followed() {
     onmessage: null,
     terminate: vi.fn(),
   };
-  const { answers, stop } = followSlowly(
+  const { answers, stop } = keepSlowAnswers(
     document,
     createJobRunner('slowAnswersOf', () => worker),
   );

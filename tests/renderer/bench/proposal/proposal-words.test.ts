@@ -6,7 +6,7 @@ import type { Offer } from '../../../../core/optimise/offers.ts';
 import { propose } from '../../../../core/optimise/propose.ts';
 import type { Uncleared, WhyUncleared } from '../../../../core/optimise/why-uncleared.ts';
 import { nameInSeat } from '../../../../renderer/bench/crew-names.ts';
-import { isFewer, wantingText } from '../../../../renderer/bench/proposal/bench-proposal.tsx';
+import { findingCountsText, isFewer } from '../../../../renderer/bench/proposal/bench-proposal.tsx';
 import { moveText, offerText } from '../../../../renderer/bench/proposal/offer-text.ts';
 import { whyText } from '../../../../renderer/bench/proposal/why-text.ts';
 import { withMoves } from '../../../../renderer/bench/proposal/with-moves.ts';
@@ -56,8 +56,8 @@ describe('a proposal’s moves', () => {
   });
 
   it('count what wants doing, the most severe first', () => {
-    expect(wantingText({ check: 2, change: 1, stop: 0 })).toBe('1 change, 2 check');
-    expect(wantingText({ check: 0, change: 0, stop: 0 })).toBe('nothing');
+    expect(findingCountsText({ check: 2, change: 1, stop: 0 })).toBe('1 change, 2 check');
+    expect(findingCountsText({ check: 0, change: 0, stop: 0 })).toBe('nothing');
   });
 });
 

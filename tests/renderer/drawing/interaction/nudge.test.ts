@@ -4,9 +4,9 @@ import {
   arrowKey,
   arrowStepOf,
   drilledAlong,
+  type Nudge,
   nudged,
-  type Push,
-  pushOf,
+  nudgeOf,
 } from '../../../../renderer/drawing/interaction/nudge.ts';
 import type { Grip } from '../../../../renderer/drawing/view/handle.ts';
 import { seatPlace } from '../../../../renderer/drawing/view/handle-places.ts';
@@ -22,34 +22,34 @@ const pad = (view: Grip['view']): Grip => ({ handle: 'kneePad', view });
 
 describe('arrows go the way they point on the drawing', () => {
   it('to the left is aft', () => {
-    const push = pushOf(pad('plan'), 'ArrowLeft', placeIn(left));
+    const push = nudgeOf(pad('plan'), 'ArrowLeft', placeIn(left));
     expect(push).toEqual({ coordinate: 'kneePad.aftM', direction: 1 });
-    expect(pushOf({ handle: 'frontFoot', view: 'plan' }, 'ArrowLeft', placeIn(left))).toEqual({
+    expect(nudgeOf({ handle: 'frontFoot', view: 'plan' }, 'ArrowLeft', placeIn(left))).toEqual({
       coordinate: 'frontFoot.forwardM',
       direction: -1,
     });
   });
 
   it('up in the plan is to port: out for a left paddler, in for a right one', () => {
-    expect(pushOf(pad('plan'), 'ArrowUp', placeIn(left))?.direction).toBe(1);
-    expect(pushOf(pad('plan'), 'ArrowUp', placeIn(right))?.direction).toBe(-1);
+    expect(nudgeOf(pad('plan'), 'ArrowUp', placeIn(left))?.direction).toBe(1);
+    expect(nudgeOf(pad('plan'), 'ArrowUp', placeIn(right))?.direction).toBe(-1);
   });
 
   it('from behind port is on the left', () => {
-    expect(pushOf(pad('section'), 'ArrowLeft', placeIn(left))).toEqual({
+    expect(nudgeOf(pad('section'), 'ArrowLeft', placeIn(left))).toEqual({
       coordinate: 'kneePad.outM',
       direction: 1,
     });
-    expect(pushOf(pad('section'), 'ArrowUp', placeIn(left))).toEqual({
+    expect(nudgeOf(pad('section'), 'ArrowUp', placeIn(left))).toEqual({
       coordinate: 'kneePad.heightM',
       direction: 1,
     });
   });
 
   it('down the shaft is farther from the grip; a view that does not move that way does nothing', () => {
-    expect(pushOf({ handle: 'lowerHand', view: 'profile' }, 'ArrowDown', placeIn(left))?.direction).toBe(1);
-    expect(pushOf({ handle: 'frontFoot', view: 'section' }, 'ArrowUp', placeIn(left))).toBeNull();
-    expect(pushOf({ handle: 'frontFoot', view: 'profile' }, 'ArrowUp', placeIn(left))).toEqual({
+    expect(nudgeOf({ handle: 'lowerHand', view: 'profile' }, 'ArrowDown', placeIn(left))?.direction).toBe(1);
+    expect(nudgeOf({ handle: 'frontFoot', view: 'section' }, 'ArrowUp', placeIn(left))).toBeNull();
+    expect(nudgeOf({ handle: 'frontFoot', view: 'profile' }, 'ArrowUp', placeIn(left))).toEqual({
       coordinate: 'frontFoot.heightM',
       direction: 1,
     });
@@ -66,8 +66,8 @@ describe('steps are the same everywhere', () => {
   });
 
   it('a thousand nudges there and back end where they began', () => {
-    const there: Push = { coordinate: 'kneePad.aftM', direction: 1 };
-    const back: Push = { coordinate: 'kneePad.aftM', direction: -1 };
+    const there: Nudge = { coordinate: 'kneePad.aftM', direction: 1 };
+    const back: Nudge = { coordinate: 'kneePad.aftM', direction: -1 };
     const start = placeIn(left);
     let fit = left;
     for (let k = 0; k < 2000; k++) {
@@ -91,7 +91,7 @@ describe('hardware with holes', () => {
   const hardware = { ...left.boat.hardware, padHolePitchM: 0.02 };
   const drilled: Fit = { ...left, boat: { ...left.boat, hardware } };
   const limits = dragLimits('kneePad.aftM', { fit: drilled, report: valuesOf(drilled), seat: 0 });
-  const push: Push = { coordinate: 'kneePad.aftM', direction: 1 };
+  const push: Nudge = { coordinate: 'kneePad.aftM', direction: 1 };
 
   it('an arrow goes to the next hole that way, from between two holes too', () => {
     expect(nudged(placeIn(drilled), push, { limits, press: plain })).toBe(0.18);
@@ -116,7 +116,7 @@ describe('arrows and holes of the board that are drilled', () => {
     pitch: null,
   };
   const { aftM, outM } = place.seat.kneePad;
-  const aft: Push = { coordinate: 'kneePad.aftM', direction: 1 };
+  const aft: Nudge = { coordinate: 'kneePad.aftM', direction: 1 };
   const holes = drilledAlong(place, aft, [
     { aftM: aftM + 0.0004, outM },
     { aftM: aftM + 0.006, outM: outM + 0.0003 },

@@ -1,6 +1,6 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
-import { drawnTo, nearestHole, rounded, snapped } from '../../../../renderer/drawing/interaction/snap.ts';
+import { attractedTo, nearestHole, rounded, snapped } from '../../../../renderer/drawing/interaction/snap.ts';
 import type { DragLimits } from '../../../../renderer/drawing/view/limits.ts';
 
 const SEED = 17;
@@ -67,18 +67,20 @@ describe('soft edges', () => {
         fc.double({ min: 0.1, max: 0.25, noNaN: true }),
         fc.double({ min: 0, max: 0.02, noNaN: true }),
         (a, d) => {
-          expect(drawnTo(a + d, limits, 0.02)).toBeGreaterThanOrEqual(drawnTo(a, limits, 0.02) - 1e-12);
+          expect(attractedTo(a + d, limits, 0.02)).toBeGreaterThanOrEqual(
+            attractedTo(a, limits, 0.02) - 1e-12,
+          );
         },
       ),
       { seed: SEED },
     );
-    expect(Math.abs(drawnTo(0.153, limits, 0.03) - 0.15)).toBeLessThan(0.001);
-    expect(drawnTo(0.175, limits, 1)).toBe(0.175);
+    expect(Math.abs(attractedTo(0.153, limits, 0.03) - 0.15)).toBeLessThan(0.001);
+    expect(attractedTo(0.175, limits, 1)).toBe(0.175);
   });
 
   it('are felt only near, and leave no jump where they end', () => {
-    expect(drawnTo(0.3, limits, 0.03)).toBe(0.3);
-    expect(drawnTo(0.2 + 0.005 - 1e-9, limits, 0.005)).toBeCloseTo(0.205, 6);
+    expect(attractedTo(0.3, limits, 0.03)).toBe(0.3);
+    expect(attractedTo(0.2 + 0.005 - 1e-9, limits, 0.005)).toBeCloseTo(0.205, 6);
   });
 });
 

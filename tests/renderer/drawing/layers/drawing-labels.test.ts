@@ -3,7 +3,7 @@ import { describe, expect, it } from 'vitest';
 import type { Fit } from '../../../../core/document/fit-schema.ts';
 import { captionsOf } from '../../../../renderer/drawing/layers/captions.ts';
 import { drawingLabels } from '../../../../renderer/drawing/layers/drawing-labels.ts';
-import { labelObstacles, lookRoom } from '../../../../renderer/drawing/layers/label-obstacles.ts';
+import { labelObstacles, viewButtonRoom } from '../../../../renderer/drawing/layers/label-obstacles.ts';
 import {
   crosses,
   overlap,
@@ -85,7 +85,7 @@ function expectClear(scene: Scene, labels: readonly PlacedLabel[]): void {
       if (a.leader) expect(crosses(a.leader, b.rect), `${a.id}'s leader through ${b.id}`).toBe(false);
       if (b.leader) expect(crosses(b.leader, a.rect), `${b.id}'s leader through ${a.id}`).toBe(false);
     }
-    expect(overlap(a.rect, lookRoom(scene)), `${a.id} beside the view's buttons`).toBe(false);
+    expect(overlap(a.rect, viewButtonRoom(scene)), `${a.id} beside the view's buttons`).toBe(false);
     for (const { rect, words } of captions) expect(overlap(a.rect, rect), `${a.id} on ${words}`).toBe(false);
   });
 }

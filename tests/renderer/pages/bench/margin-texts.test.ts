@@ -5,7 +5,7 @@ import { withCoordinate } from '../../../../core/document/fitting-coordinate.ts'
 import { createEvaluator } from '../../../../core/evaluation/evaluator.ts';
 import { changeText, withChange } from '../../../../renderer/bench/change-text.ts';
 import { differencesOf, otherChanges } from '../../../../renderer/bench/tabs/revisions/differences.ts';
-import { keptText } from '../../../../renderer/pages/bench/saved-state.tsx';
+import { savedText } from '../../../../renderer/pages/bench/saved-state.tsx';
 import { exampleFit } from '../../../core/example/example-fit.ts';
 import { notEmpty } from '../../../not-empty.ts';
 
@@ -91,7 +91,7 @@ describe('the table of differences', () => {
 describe('kept', () => {
   const savedAt = '2031-05-01T10:00:00.000Z';
   const kept = (seconds: number) =>
-    plain(keptText({ keeping: 'kept', savedAt, retrying: false }, Date.parse(savedAt) + seconds * 1000));
+    plain(savedText({ keeping: 'kept', savedAt, retrying: false }, Date.parse(savedAt) + seconds * 1000));
 
   it.each([
     [0.4, 'saved just now'],
@@ -103,8 +103,8 @@ describe('kept', () => {
   });
 
   it('says what is going on', () => {
-    expect(keptText({ keeping: 'keeping', savedAt, retrying: false }, 0)).toBe('saving …');
-    expect(keptText({ keeping: 'failed', savedAt, retrying: true }, 0)).toBe('not saved yet; retrying');
-    expect(keptText({ keeping: 'failed', savedAt, retrying: false }, 0)).toBe('not saved');
+    expect(savedText({ keeping: 'keeping', savedAt, retrying: false }, 0)).toBe('saving …');
+    expect(savedText({ keeping: 'failed', savedAt, retrying: true }, 0)).toBe('not saved yet; retrying');
+    expect(savedText({ keeping: 'failed', savedAt, retrying: false }, 0)).toBe('not saved');
   });
 });

@@ -1,7 +1,7 @@
 import { describe, expect, it } from 'vitest';
 import { formatFor } from '../../../../app/language/format.ts';
 import { BLANK_STATION, type BoatValues, boatValues } from '../../../../renderer/pages/boat/boat-values.ts';
-import { standingOut } from '../../../../renderer/pages/boat/stands-out.ts';
+import { outlyingBeams } from '../../../../renderer/pages/boat/stands-out.ts';
 import { pasteStations } from '../../../../renderer/pages/boat/station-paste.ts';
 import { exampleBoat } from '../../../core/example/example-fit.ts';
 
@@ -20,27 +20,27 @@ const withBeams = (beams: readonly number[], sureOf: readonly string[] = []): Bo
 
 describe('a beam that stands out', () => {
   it('is asked about: 42.0 beside 22.0 and 28.6', () => {
-    const [one, ...more] = standingOut(withBeams([12, 22, 42, 28.6, 24]));
+    const [one, ...more] = outlyingBeams(withBeams([12, 22, 42, 28.6, 24]));
     expect(one).toMatchObject({ station: 2, valueM: 0.42, neighboursM: [0.22, expect.closeTo(0.286, 9)] });
     expect(more).toEqual([]);
   });
 
   it('is asked about where the hull would have a waist', () => {
-    expect(standingOut(withBeams([24, 36, 30, 42, 36])).map(({ path }) => path)).toEqual([
+    expect(outlyingBeams(withBeams([24, 36, 30, 42, 36])).map(({ path }) => path)).toEqual([
       'stations.2.sheerBeamM',
     ]);
   });
 
   it('is not asked about once somebody said it is right, and again when it is changed', () => {
-    const { key } = standingOut(withBeams([12, 22, 42, 28.6, 24]))[0]!;
-    expect(standingOut(withBeams([12, 22, 42, 28.6, 24], [key]))).toEqual([]);
-    expect(standingOut(withBeams([12, 22, 43, 28.6, 24], [key]))).toHaveLength(1);
+    const { key } = outlyingBeams(withBeams([12, 22, 42, 28.6, 24]))[0]!;
+    expect(outlyingBeams(withBeams([12, 22, 42, 28.6, 24], [key]))).toEqual([]);
+    expect(outlyingBeams(withBeams([12, 22, 43, 28.6, 24], [key]))).toHaveLength(1);
   });
 
   it('is none in a boat as boats are, however coarse the stations', () => {
-    expect(standingOut(withBeams([24, 36, 44, 48, 44, 36, 24]))).toEqual([]);
-    expect(standingOut(withBeams([20, 38, 42, 38, 20]))).toEqual([]);
-    expect(standingOut(boatValues(exampleBoat()))).toEqual([]);
+    expect(outlyingBeams(withBeams([24, 36, 44, 48, 44, 36, 24]))).toEqual([]);
+    expect(outlyingBeams(withBeams([20, 38, 42, 38, 20]))).toEqual([]);
+    expect(outlyingBeams(boatValues(exampleBoat()))).toEqual([]);
   });
 });
 

@@ -2,8 +2,8 @@ import { describe, expect, it } from 'vitest';
 import type { KneltFit } from '../../../../app/contract/records.ts';
 import {
   chooseSeat,
-  chosen,
   forgetChosen,
+  newFitStore,
   returnAfterMaking,
 } from '../../../../renderer/pages/new-fit/chosen.ts';
 import { makeFit } from '../../../../renderer/pages/new-fit/make-fit.ts';
@@ -81,10 +81,10 @@ describe('a new fit', () => {
   it('takes up what was made for it elsewhere, and only that', () => {
     forgetChosen();
     expect(returnAfterMaking('athlete', 'a')).toBeNull();
-    chosen.setState({ awaited: { what: 'athlete', seat: 1 } });
+    newFitStore.setState({ awaited: { what: 'athlete', seat: 1 } });
     chooseSeat(0, { athleteId: 'first' });
     expect(returnAfterMaking('athlete', 'second')).toEqual({ page: 'new-fit' });
-    expect(chosen.getState().seats.map(({ athleteId }) => athleteId)).toEqual(['first', 'second']);
+    expect(newFitStore.getState().seats.map(({ athleteId }) => athleteId)).toEqual(['first', 'second']);
     expect(returnAfterMaking('athlete', 'third')).toBeNull();
     forgetChosen();
   });

@@ -21,7 +21,7 @@ export function fitAgain(canvas: BenchCanvas): void {
 type Key = Pick<KeyboardEvent, 'key' | 'ctrlKey' | 'metaKey' | 'preventDefault'>;
 
 /** Plus and minus zoom, 0 fits to view (again: the whole boat), wherever the focus is in the drawing. */
-export function lookWithKey(canvas: BenchCanvas, event: Key): void {
+export function zoomWithKey(canvas: BenchCanvas, event: Key): void {
   if (event.ctrlKey || event.metaKey) return;
   if (event.key === '+' || event.key === '=') zoomStep(canvas, 1);
   else if (event.key === '-' || event.key === '−') zoomStep(canvas, -1);

@@ -3,7 +3,7 @@ import type { Grip, HandleId } from '../view/handle.ts';
 import type { ScreenPoint } from '../view/screen-point.ts';
 
 /** What the page needs to know of a drag; changes when it starts, ends or moves to another handle. */
-export interface HandState {
+export interface InteractionState {
   readonly held: Grip | null;
   /** The handle last taken or focused: the part's card speaks of it. */
   readonly chosen: HandleId;
@@ -16,11 +16,11 @@ export interface HandState {
   readonly menu: (ScreenPoint & { readonly handle: HandleId | null }) | null;
 }
 
-export type HandStore = StoreApi<HandState>;
+export type InteractionStore = StoreApi<InteractionState>;
 
 /** Before any drag: the card shows the knee pad. */
-export function createHandStore(): HandStore {
-  return createStore<HandState>(() => ({
+export function createInteractionStore(): InteractionStore {
+  return createStore<InteractionState>(() => ({
     held: null,
     chosen: 'kneePad',
     fieldAsked: 0,

@@ -29,7 +29,7 @@ export async function send<N extends CallName>(
 }
 
 /** Sends the page's first calls while its scripts are still loading. Valid until another page is opened. */
-export function sendAhead<N extends CallName>(name: N, input: CallInput<N>): void {
+export function prefetchCall<N extends CallName>(name: N, input: CallInput<N>): void {
   const answer = send(name, input);
   // The caller that takes the answer gets the error.
   answer.catch(() => {});
@@ -38,7 +38,7 @@ export function sendAhead<N extends CallName>(name: N, input: CallInput<N>): voi
 }
 
 /** The answer to a call that was sent ahead, once; null if it was not. */
-export function takeAhead<N extends CallName>(
+export function takePrefetched<N extends CallName>(
   name: N,
   input: CallInput<N>,
 ): Promise<CallResult<CallOutput<N>>> | null {

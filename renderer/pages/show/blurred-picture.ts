@@ -11,7 +11,7 @@ const QUALITY = 0.85;
 const FACE_COLOURS = 6;
 
 /** A picture to be shown: JPEG as Base64, the face blurred in its own pixels; or that the face could not be blurred. */
-export type BurntPicture =
+export type BlurredPicture =
   | { readonly kind: 'picture'; readonly data: string; readonly width: number; readonly height: number }
   | { readonly kind: 'no-head' };
 
@@ -19,7 +19,7 @@ export type BurntPicture =
  * A photograph as the athlete is shown it: the part with the athlete. Where the face is not to be seen its pixels are overwritten here, before anything is drawn
  * or printed. Without marks nobody knows where the face is: then there is no picture. Null where it is gone.
  */
-export async function burntPicture({ id, study }: PhotoRecord): Promise<BurntPicture | null> {
+export async function blurredPicture({ id, study }: PhotoRecord): Promise<BlurredPicture | null> {
   if (!study) return null;
   const face = study.faceSeen ? null : faceCircle(study.joints);
   if (!study.faceSeen && !face) return { kind: 'no-head' };
@@ -40,11 +40,11 @@ export async function burntPicture({ id, study }: PhotoRecord): Promise<BurntPic
 }
 
 /** The same for a page; null until it is there. */
-export function useBurntPicture(photo: PhotoRecord): BurntPicture | null {
-  const [made, setMade] = useState<BurntPicture | null>(null);
+export function useBlurredPicture(photo: PhotoRecord): BlurredPicture | null {
+  const [made, setMade] = useState<BlurredPicture | null>(null);
   useEffect(() => {
     let current = true;
-    void burntPicture(photo).then((picture) => {
+    void blurredPicture(photo).then((picture) => {
       if (current) setMade(picture);
     });
     return () => {

@@ -3,10 +3,10 @@ import { useStore } from 'zustand';
 import type { FitDocument } from '../../document/fit-document.ts';
 import { say } from '../../language/messages.ts';
 import type { BenchCanvas } from './bench-canvas.ts';
-import { fitAgain, panWithKey, zoomStep } from './look-keys.ts';
+import { fitAgain, panWithKey, zoomStep } from './view-keys.ts';
 
 /** Closer, farther, and back and forth between the cockpit and the whole boat: the same as wheel, pinch and keys do. */
-export function LookButtons({ canvas, document }: { canvas: BenchCanvas; document: FitDocument }) {
+export function ViewButtons({ canvas, document }: { canvas: BenchCanvas; document: FitDocument }) {
   const isCrew = useStore(document, ({ fit }) => fit.seats.length > 1);
   const whole = useLeadsToWhole(canvas);
   const seat = isCrew ? 'drawing.this-seat' : 'drawing.cockpit';

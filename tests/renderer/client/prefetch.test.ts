@@ -1,6 +1,6 @@
 import { afterEach, beforeEach, describe, expect, it, vi } from 'vitest';
-import { sendAhead, takeAhead } from '../../../renderer/client/ahead.ts';
 import { call } from '../../../renderer/client/client.ts';
+import { prefetchCall, takePrefetched } from '../../../renderer/client/prefetch.ts';
 
 const answered = { ok: true, value: { theme: 'dark' } };
 
@@ -22,7 +22,7 @@ describe('a call sent ahead', () => {
   });
 
   it('is answered to the one who asks the same first, and not sent again', async () => {
-    sendAhead('display.read', {});
+    prefetchCall('display.read', {});
     expect(await call('display.read', {})).toBe(answered);
     expect(bridge).toHaveBeenCalledTimes(1);
     await call('display.read', {});
@@ -30,20 +30,20 @@ describe('a call sent ahead', () => {
   });
 
   it('answers nothing else that is asked', async () => {
-    sendAhead('fits.open', { id: 'one' });
-    expect(takeAhead('fits.open', { id: 'two' })).toBeNull();
-    expect(takeAhead('fits.open', { id: 'one' })).not.toBeNull();
+    prefetchCall('fits.open', { id: 'one' });
+    expect(takePrefetched('fits.open', { id: 'two' })).toBeNull();
+    expect(takePrefetched('fits.open', { id: 'one' })).not.toBeNull();
   });
 
   it('is forgotten when the person goes to another page: what comes later may be newer', () => {
-    sendAhead('fits.open', { id: 'one' });
+    prefetchCall('fits.open', { id: 'one' });
     leave();
-    expect(takeAhead('fits.open', { id: 'one' })).toBeNull();
+    expect(takePrefetched('fits.open', { id: 'one' })).toBeNull();
   });
 
   it('is a refusal like any other where the program is gone', async () => {
     bridge.mockRejectedValueOnce(new Error('gone'));
-    sendAhead('display.read', {});
+    prefetchCall('display.read', {});
     expect(await call('display.read', {})).toMatchObject({ ok: false, error: { code: 'internal' } });
   });
 });
