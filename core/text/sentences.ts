@@ -45,8 +45,8 @@ export function findingTitle(finding: Finding, words: Words, format: FormatValue
     const [least, most] = [format(range.least, unit, how), format(range.most, unit, how)];
     return words.say('finding-title.range', { name, value: text, least, most });
   }
-  if (half === undefined) return words.say('finding-title.plain', { name, value: text });
-  return words.say('finding-title.doubt', { name, value: text, half: format(half, unit, how) });
+  const sure = signedText({ id, value, unit }, { words, format, how, doubt: half });
+  return words.say('finding-title.plain', { name, value: sure });
 }
 
 /** A band in words: "15.0 cm to 20.0 cm", "at least …", "at most …"; empty for a yes-or-no or an open band. */

@@ -69,17 +69,23 @@ interface Telling {
   readonly words: Words;
   readonly format: FormatValue;
   readonly how?: HowShown;
+  /** Half-width of its interval, in the value's unit; told beside the size, before the words for the sign. */
+  readonly doubt?: number | undefined;
 }
 
-/** A value with its unit and without a sign to think about: `8 mm lower`, `3 mm to the right`, `none, 4° to spare`. */
+/** A value with its unit and without a sign to think about: `8 mm lower`, `3 mm to the right`, `none, 4° ± 6° to spare`. */
 export function signedText(
   { id, value, unit }: { id: string; value: number; unit: Unit },
-  { words, format, how = {} }: Telling,
+  { words, format, how = {}, doubt }: Telling,
 ): string {
+  const sure = (text: string) =>
+    doubt === undefined
+      ? text
+      : words.say('finding-title.doubt', { value: text, half: format(doubt, unit, how) });
   const size = format(Math.abs(value), unit, how);
   const sign = isQuantityId(id) ? SIGN_WORDS[id] : undefined;
-  if (!sign) return format(value, unit, how);
+  if (!sign) return sure(format(value, unit, how));
   const zero = format(0, unit, how) === size;
-  if (zero || (value > 0 && !BOTH.includes(sign))) return size;
-  return words.say(`signed.${sign}`, { size, sign: value < 0 ? 'under' : 'over' });
+  if (zero || (value > 0 && !BOTH.includes(sign))) return sure(size);
+  return words.say(`signed.${sign}`, { size: sure(size), sign: value < 0 ? 'under' : 'over' });
 }

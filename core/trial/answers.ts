@@ -54,6 +54,17 @@ export function answersOf(trial: Trial, { tried, now }: { tried: Report; now: Re
 }
 
 /**
+ * What an answer moves, from where each quantity stands now: `soFar` is the answer that the same observation has already. An answer is
+ * told from the tried setting, and a drawing that has changed since shows other values.
+ */
+export function movedFromNow({ moved }: Answer, soFar: Answer | undefined): Moved[] {
+  return moved.map((each) => {
+    const now = soFar?.moved.find(({ quantity }) => quantity === each.quantity);
+    return { ...each, from: now?.to ?? each.from };
+  });
+}
+
+/**
  * How fully one wish came true: 1 where the quantity moved by as much as is clearly felt, below 0 where it went the
  * wrong way.
  */

@@ -3,10 +3,10 @@ import { COORDINATES, type FittingCoordinate, isAngle } from '../../core/documen
 import type { Fit } from '../../core/document/fit-schema.ts';
 import { withCoordinate } from '../../core/document/fitting-coordinate.ts';
 import type { Seat } from '../../core/document/seat-schema.ts';
-import type { SideEffect, Suggestion } from '../../core/evaluation/finding.ts';
+import type { SideEffect, Suggestion, Unit } from '../../core/evaluation/finding.ts';
 import { MOVES } from '../../core/text/coordinate-move.ts';
 import { say, words } from '../language/messages.ts';
-import { quantityName } from '../language/sentences.ts';
+import { quantityName, signedText } from '../language/sentences.ts';
 
 /** A change that can be made. */
 export type ProposedChange = Exclude<Suggestion, { kind: 'none' | 'measure' }>;
@@ -44,13 +44,18 @@ export function changeText(suggestion: ProposedChange, format: Format): string {
   });
 }
 
+/** A quantity's value without a sign to think about: "3 mm lower", "none, 25 mm to spare". */
+export function plainValue(quantity: { id: string; value: number; unit: Unit }, format: Format): string {
+  return signedText(quantity, format.quantity(quantity.id));
+}
+
 /** What a change does besides, in words: "Front knee 119° → 117°". */
 export function sideEffectText(
   { id, unit, from, to, severityFrom, severityTo }: SideEffect,
   format: Format,
 ): string {
-  const write = format.quantity(id);
-  const values = { name: quantityName(id), from: write(from, unit), to: write(to, unit) };
+  const write = (value: number) => plainValue({ id, value, unit }, format);
+  const values = { name: quantityName(id), from: write(from), to: write(to) };
   return severityFrom === severityTo
     ? say('notes.side-effect', values)
     : say('notes.side-effect.severity', { ...values, severity: say(`severity.${severityTo}`) });

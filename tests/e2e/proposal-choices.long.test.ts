@@ -58,7 +58,7 @@ describe('the offers', () => {
       .waitFor();
     expect(await page.locator('.proposal-offers > li').count()).toBe(offers.length);
     const told = await textOf(page.locator('.proposal-offers > li').first());
-    expect(told).toMatch(/Also changes: .* to |Nothing else changes/);
+    expect(told).toMatch(/Also changes: .* → |Nothing else changes/);
     await button(/^Show: /)
       .first()
       .click();

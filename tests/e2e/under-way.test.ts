@@ -47,7 +47,7 @@ describe('what the water says', () => {
   it('shows the bow through a stroke as a range, with the boat’s own periods', async () => {
     await page.getByRole('img', { name: /The bow through one stroke/ }).waitFor();
     await page
-      .getByText(/bow over stern \d+\s*mm\s±\s\d+\s*mm at ready, \d+\s*mm lower\s±\s\d+\s*mm at catch/)
+      .getByText(/bow over stern \d+\s*mm\s±\s\d+\s*mm at ready, \d+\s*mm\slower\s±\s\d+\s*mm at catch/)
       .waitFor();
     await page.getByText(/Bow swing per stroke: \d+\s*mm\s±\s\d+\s*mm/).waitFor();
     await page

@@ -8,6 +8,9 @@ import { findingTitle } from '../../language/sentences.ts';
 import { changeText, sideEffectText } from '../change-text.ts';
 import { nameInSeat } from '../crew-names.ts';
 
+/** Side effects of an offer worth a line. */
+const MOST_EFFECTS = 4;
+
 /** A move of a proposal in words. */
 export function moveText(move: ProposedMove, format: Format): string {
   return changeText({ ...move, kind: 'move', clean: true, sideEffects: [] }, format);
@@ -26,9 +29,9 @@ export function offerText({ finding, moves, sideEffects }: Offer, fit: Fit, form
     seat === null || fit.seats.length === 1
       ? text
       : say('proposal.offers.of-seat', { name: nameInSeat(fit, seat), text });
-  const effects = turnedFirst(sideEffects).map((effect) =>
-    named(effect.seat, sideEffectText(effect, format)),
-  );
+  const effects = turnedFirst(sideEffects)
+    .slice(0, MOST_EFFECTS)
+    .map((effect) => named(effect.seat, sideEffectText(effect, format)));
   return {
     finding: named(finding.seat, findingTitle(finding, format.quantity(finding.quantity))),
     moves: moves.map((move) => named(move.seat, moveText(move, format))),

@@ -12,6 +12,8 @@ const ROOM_FOR_TILT = 0.3;
 /** Where the water lies in the strip, and how much of its height a level hull may stand over the water, from the top. */
 const WATER_AT = 0.6;
 const ROOM_OVER_WATER = 0.5;
+/** How high the higher end of a tilted hull may stand over the water, as a share of the strip's height. */
+const TOP_OF_TILTED = 0.56;
 const END_WORDS = 54;
 /** From one line of the words beside the strip to the next, at most, pixels. */
 const MOST_LINE_STEP = 20;
@@ -52,12 +54,17 @@ export function stripPlace({ layout, lines, picture }: Scene): StripPlace {
   const { hull } = lines;
   const afloat = afloatReady(picture);
   const overWater = lines.sheerTop - (afloat?.draft ?? 0);
-  const pixelsPerMetre = Math.min(
-    (room.width - 2 * END_WORDS) / hull.length,
-    (ROOM_OVER_WATER * room.height) / Math.max(overWater, 0.05),
-  );
-  const rise = Math.abs(Math.tan(afloat?.trim ?? 0)) * (hull.length / 2) * pixelsPerMetre;
-  const times = TILT_DRAWN.find((t) => t * rise <= room.height * ROOM_FOR_TILT) ?? 1;
+  const rise = Math.abs(Math.tan(afloat?.trim ?? 0)) * (hull.length / 2);
+  // Level it stands this high at most; tilted, its higher end stays within the strip.
+  const scaleOf = (times: number) =>
+    Math.min(
+      (room.width - 2 * END_WORDS) / hull.length,
+      (ROOM_OVER_WATER * room.height) / Math.max(overWater, 0.05),
+      (TOP_OF_TILTED * room.height) / Math.max(overWater + times * rise, 0.05),
+    );
+  const times =
+    TILT_DRAWN.find((t) => t * rise * scaleOf(t) <= room.height * ROOM_FOR_TILT) ?? TILT_DRAWN.at(-1)!;
+  const pixelsPerMetre = scaleOf(times);
   const middle = (hull.aftX + hull.foreX) / 2;
   return {
     pixelsPerMetre,

@@ -22,6 +22,9 @@ const TOP = 14;
 /** Heels asked for, degrees: fine enough for a smooth line. */
 const HEELS = Array.from({ length: 41 }, (_, i) => toRadians(i));
 
+/** Heels written below the plot, degrees. */
+const MARKED_EVERY = 5;
+
 /** Righting arms over heel with a plain example paddler; above the line the boat rights itself. */
 export function RightingArms({ hull, boat }: { hull: Hull; boat: Boat }) {
   const format = useFormat();
@@ -42,12 +45,15 @@ export function RightingArms({ hull, boat }: { hull: Hull; boat: Boat }) {
   const line = svgPath([points], { perUnit: 1, flip: false, decimals: 1 }, 'open');
   const arm = curve.points.find((p) => toDegrees(p.heel) >= 10)?.gz ?? 0;
   const rights = (curve.points[1]?.gz ?? -1) > 0;
+  const marked = HEELS.filter((heel, degree) => degree % MARKED_EVERY === 0 && heel <= end + 1e-9);
   const degrees = (value: number) => format.degrees(toDegrees(value));
   return (
     <section>
       <h2>{say('hull.gz')}</h2>
       <p>{say(rights ? 'hull.gz.rights' : 'hull.gz.balanced')}</p>
-      <p className="soft">{say('hull.gz.about')}</p>
+      <p className="soft">
+        {say('hull.gz.about', { mass: format.mass(PADDLER_KG), height: format.length(ABOVE_FLOOR) })}
+      </p>
       <figure className="righting">
         <svg
           viewBox={`0 0 ${WIDTH} ${HEIGHT + 26}`}
@@ -66,9 +72,9 @@ export function RightingArms({ hull, boat }: { hull: Hull; boat: Boat }) {
             <text x={LEFT - 6} y={y(-most)} textAnchor="end">
               {format.length(-most, { unit: 'mm', signed: true })}
             </text>
-            {[0, 0.25, 0.5, 0.75, 1].map((share) => (
-              <text key={share} x={x(end * share)} y={HEIGHT + 16} textAnchor="middle">
-                {degrees(end * share)}
+            {marked.map((heel) => (
+              <text key={heel} x={x(heel)} y={HEIGHT + 16} textAnchor="middle">
+                {degrees(heel)}
               </text>
             ))}
           </g>

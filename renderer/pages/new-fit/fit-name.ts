@@ -4,7 +4,7 @@ import { say, words } from '../../language/messages.ts';
 const LONGEST = 120;
 
 /** A crew's names longer than this together are told by the first. */
-const LONG_CREW = 60;
+const LONG_CREW = 44;
 
 /** The name a fit is given: its athletes and its boat. "Ilse Ravn in Club single no. 4"; of a long crew "Ilse Ravn and 3 more in …". */
 export function fitName(boat: string, athletes: readonly string[]): string {

@@ -37,5 +37,25 @@ describe('the sections at full size', () => {
     expect(texts.some((text) => /^5: 26\d\d from the stern/.test(text))).toBe(true);
   });
 
+  it('have their stations named over the grid, where no line of it runs, none on another', () => {
+    const top = Math.max(
+      ...shapes.flatMap((shape) =>
+        shape.kind === 'line' && shape.role === 'depthLine'
+          ? shape.lines.flatMap((each) => pointsOf(each).map(([, up]) => up))
+          : [],
+      ),
+    );
+    const names = shapes.flatMap((shape) =>
+      shape.kind === 'text' && / from the stern/.test(shape.text) ? [shape] : [],
+    );
+    expect(names).toHaveLength(curves.length);
+    for (const { at, turnDeg } of notEmpty(names)) {
+      expect(at[1]).toBeGreaterThan(top);
+      expect(turnDeg).toBe(90);
+    }
+    const across = names.map(({ at }) => at[0]).sort((a, b) => a - b);
+    for (const [k, x] of across.slice(1).entries()) expect(x - across[k]!).toBeGreaterThan(3.9);
+  });
+
   const xOf = (station: number) => hull.aftX + (hull.length * station) / 10;
 });

@@ -213,7 +213,7 @@ describe('where the words were wrong', () => {
     const reach = of(exampleSeat(), 'frontReach');
     expect(reach.value).toBeLessThan(-0.02);
     expect(reach.sd).toBeGreaterThan(0.005);
-    expect(findingTitle(reach)).toMatch(/^Gap to front foot none, [1-9]\d+ mm to spare ± [1-9]\d* mm$/);
+    expect(findingTitle(reach)).toMatch(/^Gap to front foot none, [1-9]\d+ mm ± [1-9]\d* mm to spare$/);
   });
 
   it('a mark that is not amidships: both distances, and neither called the other', () => {

@@ -4,7 +4,7 @@ import type { Fit } from '../../../core/document/fit-schema.ts';
 import { withCoordinate } from '../../../core/document/fitting-coordinate.ts';
 import { createEvaluator } from '../../../core/evaluation/evaluator.ts';
 import type { Report } from '../../../core/evaluation/report.ts';
-import { ANSWERED, answersOf } from '../../../core/trial/answers.ts';
+import { ANSWERED, answersOf, movedFromNow } from '../../../core/trial/answers.ts';
 import {
   BOAT_SIGNS,
   BODY_PLACES,
@@ -46,6 +46,15 @@ function answered(observation: Observation, now: Report, tried: Report = report)
 describe('how fully an observation is answered', () => {
   const knee: Observation = { kind: 'body', place: 'kneelingKnee', feeling: 'pressure', strength: 2 };
   const bow: Observation = { kind: 'boat', sign: 'bowDigs', strength: 2 };
+
+  it('is told from the drawing as it is, where that has changed since the trial', () => {
+    const first = (now: Report) => answersOf(trial([bow]), { tried: report, now })[0]!;
+    const [soFar, after] = [first(moved({ trimCatch: -0.006 })), first(moved({ trimCatch: -0.004 }))];
+    const told = (list: typeof after.moved) => list.find(({ quantity }) => quantity === 'trimCatch')!;
+    const was = told(after.moved).from;
+    expect(told(movedFromNow(after, soFar))).toMatchObject({ from: was - 0.006, to: was - 0.004 });
+    expect(movedFromNow(after, undefined)).toEqual(after.moved);
+  });
 
   it('is nought for the setting that was tried', () => {
     for (const answer of notEmpty(answersOf(everything, { tried: report, now: report }))) {

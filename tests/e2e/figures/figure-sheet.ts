@@ -20,11 +20,11 @@ function themeColours(theme: SheetTheme): Record<string, string> {
   return Object.fromEntries([...rules].map(([, name, value]) => [name!, value!]));
 }
 
-/** Where a view begins and how large a cell of it is, metres. */
+/** Where a view begins and how large a cell of it is, metres: the longest paddle of all bodies is whole in recovery too. */
 const CELLS: Readonly<Record<ShowView, { left: number; top: number; width: number; height: number }>> = {
   side: { left: -1.05, top: 1.95, width: 2.65, height: 2.6 },
-  behind: { left: -1.35, top: 1.95, width: 2.7, height: 2.5 },
-  above: { left: -1, top: 1.3, width: 2.6, height: 2.6 },
+  behind: { left: -1.6, top: 1.95, width: 3.2, height: 2.5 },
+  above: { left: -1, top: 1.6, width: 2.6, height: 3.2 },
 };
 
 /** What one contact sheet shows. */

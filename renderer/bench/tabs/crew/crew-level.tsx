@@ -93,10 +93,15 @@ const MET = 0.0005;
 
 function Missing({ levelled: { missing }, format }: { levelled: Levelled; format: Format }) {
   if (!missing || (Math.abs(missing.trim) < MET && Math.abs(missing.offCentre) < MET)) return null;
-  const mm = (value: number) => format.length(value, { unit: 'mm', signed: true });
+  const mm = (value: number) => format.length(Math.abs(value), { unit: 'mm' });
   return (
     <p className="soft">
-      {say('crew.level.missing', { trim: mm(-missing.trim), across: mm(-missing.offCentre) })}
+      {say('crew.level.missing', {
+        trim: mm(missing.trim),
+        way: missing.trim < 0 ? 'up' : 'down',
+        across: mm(missing.offCentre),
+        side: missing.offCentre < 0 ? 'left' : 'right',
+      })}
     </p>
   );
 }

@@ -3,6 +3,7 @@ import { useFormat } from '../../../display/use-display.ts';
 import { say } from '../../../language/messages.ts';
 import { quantityName } from '../../../language/sentences.ts';
 import { SeverityMark } from '../../../ui/severity-mark.tsx';
+import { plainValue } from '../../change-text.ts';
 
 /** Findings that move, each with its mark and word as it will be, its values, and the word it had before. */
 export function ChangeList({ changes }: { changes: readonly SideEffect[] }) {
@@ -10,7 +11,7 @@ export function ChangeList({ changes }: { changes: readonly SideEffect[] }) {
   return (
     <ul className="finding-changes">
       {changes.map(({ id, seat, unit, from, to, severityFrom, severityTo }) => {
-        const write = format.quantity(id);
+        const write = (value: number) => plainValue({ id, value, unit }, format);
         return (
           <li key={`${id} ${seat}`} data-severity={severityTo}>
             <SeverityMark />
@@ -23,7 +24,7 @@ export function ChangeList({ changes }: { changes: readonly SideEffect[] }) {
                 </span>
               )}
               <br />
-              {say('growth.change', { name: quantityName(id), from: write(from, unit), to: write(to, unit) })}
+              {say('growth.change', { name: quantityName(id), from: write(from), to: write(to) })}
             </span>
           </li>
         );

@@ -18,6 +18,16 @@ interface PlotFigureProps {
   readonly cursor?: boolean;
 }
 
+/** Room right of a plot for the names of its lines, rem: a line's dash, and so much for a letter; never less than this. */
+const LEGEND = { dash: 1.6, letter: 0.42, least: 5.1 };
+
+/** The style of what holds plots, by the longest name of their lines: all of them, and the slider over them, end at one place. */
+export function legendRoom(plots: readonly Plot[]): React.CSSProperties {
+  const longest = Math.max(0, ...plots.flatMap(({ lines }) => lines.map(({ name }) => name.length)));
+  const room = Math.max(LEGEND.least, LEGEND.dash + LEGEND.letter * longest);
+  return { '--plot-right': `${room}rem` } as React.CSSProperties;
+}
+
 /**
  * One plot, over the stroke unless said otherwise: lines distinguished by their dashes and named at their ends. The field is
  * stretched, its letters are not: they stand in the page beside it.
@@ -31,7 +41,7 @@ export function PlotFigure({ plot, ruled = RULED, cursor = true }: PlotFigurePro
     { apart: LETTERING, most: HEIGHT },
   );
   return (
-    <figure className="plot">
+    <figure className="plot" style={cursor ? undefined : legendRoom([plot])}>
       <figcaption>
         <Explained text={plot.title} />
       </figcaption>

@@ -3,7 +3,7 @@ import { useFormat } from '../../../display/use-display.ts';
 import { say } from '../../../language/messages.ts';
 import { Tick } from '../../../ui/fields/tick.tsx';
 import { useBenchView, useFit } from '../../bench-context.tsx';
-import { PlotFigure } from './plot-figure.tsx';
+import { legendRoom, PlotFigure } from './plot-figure.tsx';
 import { StrokeInputs } from './stroke-inputs.tsx';
 import { strokePlots } from './stroke-plots.ts';
 import { StrokeSlider } from './stroke-slider.tsx';
@@ -26,7 +26,7 @@ function Stroke() {
   const element = useCursor();
   const plots = strokePlots(stroke.rows, { seat, side, format });
   return (
-    <div className="stroke" ref={element}>
+    <div className="stroke" ref={element} style={legendRoom(plots ?? [])}>
       <StrokeSlider crew={stroke.crew} />
       <Outlines />
       {plots ? (

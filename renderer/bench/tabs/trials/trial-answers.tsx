@@ -123,7 +123,7 @@ function Changes({ ranked, trial }: { ranked: TrialAnswers | null; trial: Trial 
       {parted && <p>{say('trials.changes.not-all')}</p>}
       <ol className="trial-changes">
         {told.map((change) => (
-          <TrialChange key={change.coordinate} change={change} trial={trial} />
+          <TrialChange key={change.coordinate} change={change} soFar={soFar} trial={trial} />
         ))}
       </ol>
       {told.length < changes.length && (

@@ -1,5 +1,5 @@
 import type { Format } from '../../../../app/language/format.ts';
-import type { Answer } from '../../../../core/trial/answers.ts';
+import { type Answer, movedFromNow } from '../../../../core/trial/answers.ts';
 import { HELPS } from '../../../../core/trial/helps.ts';
 import type { Trial } from '../../../../core/trial/observation.ts';
 import type { RankedChange } from '../../../../core/trial/rank-changes.ts';
@@ -8,7 +8,7 @@ import { useFormat } from '../../../display/use-display.ts';
 import { say, sayMessage, words } from '../../../language/messages.ts';
 import { quantityName } from '../../../language/sentences.ts';
 import { ChangeButtons } from '../../change-buttons.tsx';
-import { changeText, type ProposedChange, sideEffectsText } from '../../change-text.ts';
+import { changeText, type ProposedChange, plainValue, sideEffectsText } from '../../change-text.ts';
 import { observedText } from './observation-text.ts';
 
 /** Side effects worth a line. */
@@ -34,12 +34,13 @@ function answerLines(change: RankedChange, trial: Trial): string[] {
   return lines.flatMap(([key, what]) => (what ? [say(key, { what })] : []));
 }
 
-/** Why it answers: the coaching reason with the model's figures. */
-function whyText({ reason, moved }: Answer, format: Format): string {
-  const values = moved
+/** Why it answers: the coaching reason with the model's figures, from the drawing as it is. */
+function whyText(answer: Answer, soFar: Answer | undefined, format: Format): string {
+  const { reason } = answer;
+  const values = movedFromNow(answer, soFar)
     .map(({ quantity, unit, from, to }) => {
-      const write = format.quantity(quantity);
-      const [was, is] = [write(from, unit), write(to, unit)];
+      const write = (value: number) => plainValue({ id: quantity, value, unit }, format);
+      const [was, is] = [write(from), write(to)];
       return was === is ? null : say('growth.change', { name: quantityName(quantity), from: was, to: is });
     })
     .filter((text) => text !== null);
@@ -54,15 +55,22 @@ function basisKey({ basis, relevance }: RankedChange) {
   return relevance === 0 ? ('trials.basis.model' as const) : null;
 }
 
+interface TrialChangeProps {
+  readonly change: RankedChange;
+  /** What the drawing answers already, in the order of the trial's observations. */
+  readonly soFar: readonly Answer[];
+  readonly trial: Trial;
+}
+
 /** One change that answers a trial: what it answers and why, what it costs; shown as an outline or applied in one step. */
-export function TrialChange({ change, trial }: { change: RankedChange; trial: Trial }) {
+export function TrialChange({ change, soFar, trial }: TrialChangeProps) {
   const format = useFormat();
   const moves = benchChange(change, trial.seat);
   const text = changeText(moves, format);
   const all = trial.observations.length > 1 && helpsAll(change);
   const whys = change.answers
     .filter((_, i) => (change.gains[i] ?? 0) >= HELPS)
-    .map((answer) => whyText(answer, format))
+    .map((answer) => whyText(answer, soFar[answer.observation], format))
     .filter(Boolean);
   const told = sideEffectsText(change.sideEffects, MOST_EFFECTS, format);
 

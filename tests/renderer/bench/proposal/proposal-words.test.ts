@@ -76,7 +76,21 @@ describe('an offer', () => {
     const { finding: told, moves, price } = offerText(offer, fit, format);
     expect(plainSpaces(told)).toBe(findingTitle(finding!, format.quantity(finding!.quantity)));
     expect(moves.map(plainSpaces)).toEqual(['Front foot 1.0 cm aft, to 35.0 cm']);
-    expect(price).toBe('Also changes: Rear ankle 60° to 58° (check), Front knee 121° to 119°.');
+    expect(price).toBe('Also changes: Rear ankle 60° → 58° (check), Front knee 121° → 119°.');
+  });
+
+  it('tells the first four things that change, and a gap by what is to spare, never by a sign', () => {
+    const gap = {
+      ...effect({ from: 0, to: 0 }),
+      id: 'rearReach',
+      unit: 'm',
+      from: -0.174,
+      to: -0.118,
+    } as const;
+    const many = [gap, ...Array.from({ length: 6 }, () => effect({ from: 121, to: 119 }))];
+    const { price } = offerText({ ...offer, sideEffects: many }, fit, format);
+    expect(plainSpaces(price)).toMatch(/Gap to rear rest none, 174 mm to spare → none, 118 mm to spare,/);
+    expect(price.match(/→/g)).toHaveLength(4);
   });
 
   it('says so where nothing else changes, and in a crew names the paddler', () => {
