@@ -65,11 +65,15 @@ export class Autosave {
     this.tell('kept');
   }
 
-  /** Sends at once what is still waiting (the page is going away, or a person asks to try again). */
-  async flush(): Promise<void> {
+  /**
+   * Sends at once what is still waiting (the page is going away, or a person asks to try again). The instant of the draft that is on
+   * the disk then; null where there is none, as after a revision.
+   */
+  async flush(): Promise<string | null> {
     this.stopTimer();
     await this.send();
     if (this.waiting && this.failures === 0) await this.send();
+    return this.base;
   }
 
   /** Forgets what is waiting; nothing is sent any more. */

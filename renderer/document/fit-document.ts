@@ -70,8 +70,8 @@ export interface FitDocument extends Pick<StoreApi<FitState>, 'getState' | 'getI
   showGhost(fit: Fit | null): void;
   /** The fit as it stands was kept as a revision at this instant; its draft is no longer needed. */
   keptAsRevision(savedAt: string): void;
-  /** Saves at once what is not on the disk yet. */
-  keepNow(): Promise<void>;
+  /** Saves at once what is not on the disk yet. The instant of the draft there; null where a revision has taken it. */
+  keepNow(): Promise<string | null>;
   /** Closes the document: unsaved changes are saved, listeners are no longer called. */
   close(): Promise<void>;
 }

@@ -106,6 +106,17 @@ describe('a crew in a window of 1280 × 800', () => {
     expect(tops).toHaveLength(8);
     expect(new Set(tops).size).toBe(1);
   });
+
+  it.each(['de', 'hu', 'es', 'pl', 'zh', 'en'] as const)('has them in one row in %s', async (language) => {
+    const display = await callFromPage(page, 'display.read', {});
+    await callFromPage(page, 'display.keep', { ...display, language });
+    await page.reload();
+    await page.locator(`html[lang=${language}]`).waitFor();
+    const tabs = page.locator('.margin-tabs').getByRole('tab');
+    await soon(() => tabs.count()).toBe(8);
+    const tops = await tabs.evaluateAll((all) => all.map((tab) => tab.getBoundingClientRect().top));
+    expect(new Set(tops).size).toBe(1);
+  });
 });
 
 describe('a photograph page without a picture', () => {

@@ -53,6 +53,16 @@ describe('revisions', () => {
     ]);
   });
 
+  it('are saved again where nothing was edited since, here and after the fit is opened anew', async () => {
+    await save('Once');
+    await save('Twice');
+    await page.reload();
+    await padAft();
+    await save('Thrice');
+    const { revisions } = await callFromPage(page, 'fits.open', { id: fitId });
+    expect(revisions.map(({ name }) => name)).toEqual(['Thrice', 'Twice', 'Once']);
+  });
+
   it('compare with what is drawn, also while it is edited', async () => {
     await withTwoRevisions();
     await revisionsTab();

@@ -42,8 +42,7 @@ function RevisionForm(props: RevisionProps) {
     start: { name: '', reason: '' },
     save: async ({ name, reason }) => {
       const { fitId } = document.getState();
-      await document.keepNow();
-      const basedOn = document.getState().savedAt;
+      const basedOn = await document.keepNow();
       return call('revisions.save', { fitId, fit, name, reason, answers, basedOn });
     },
     onSaved: (revision) => {

@@ -96,6 +96,7 @@ describe('drafts', () => {
     await vi.advanceTimersByTimeAsync(1000);
     made.keptAsRevision(savedAt(50));
     expect(last()).toMatchObject({ keeping: 'kept', savedAt: savedAt(50) });
+    expect(await made.flush()).toBeNull();
     made.keep(padAt(fit, 0.21));
     await vi.advanceTimersByTimeAsync(1000);
     expect(bases).toEqual([null, null]);
