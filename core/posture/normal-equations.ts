@@ -34,24 +34,36 @@ export function normalEquations(
   const n = gradient.length;
   const terms = residuals.length;
   for (let i = 0; i < n; i++) {
+    if (!free[i]) {
+      gradient[i] = 0;
+      normal.fill(0, i * n, i * n + i);
+      normal[i * n + i] = 1;
+      continue;
+    }
+    const row = i * terms;
     let along = 0;
+    let square = 0;
     let count = 0;
     for (let t = 0; t < terms; t++) {
-      const slope = slopes[i * terms + t]!;
+      const slope = slopes[row + t]!;
       if (slope === 0) continue;
       along += slope * residuals[t]!;
+      square += slope * slope;
       live[count++] = t;
     }
-    gradient[i] = free[i] ? along : 0;
-    for (let j = 0; j <= i; j++) {
+    gradient[i] = along;
+    normal[i * n + i] = square;
+    for (let j = 0; j < i; j++) {
+      const other = j * terms;
       let product = 0;
-      for (let k = 0; k < count; k++) {
-        const t = live[k]!;
-        product += slopes[i * terms + t]! * slopes[j * terms + t]!;
+      if (free[j]) {
+        for (let k = 0; k < count; k++) {
+          const t = live[k]!;
+          product += slopes[row + t]! * slopes[other + t]!;
+        }
       }
-      normal[i * n + j] = free[i] && free[j] ? product : 0;
+      normal[i * n + j] = product;
     }
-    if (!free[i]) normal[i * n + i] = 1;
   }
 }
 
@@ -63,15 +75,21 @@ export function dampedStep(
 ): void {
   const n = gradient.length;
   for (let i = 0; i < n; i++) {
+    const row = i * n;
     let right = -gradient[i]!;
-    for (let j = 0; j <= i; j++) {
-      let sum = normal[i * n + j]!;
-      if (i === j) sum = sum * (1 + damping) + LEAST_PIVOT;
-      for (let k = 0; k < j; k++) sum -= l[i * n + k]! * l[j * n + k]!;
-      l[i * n + j] = i === j ? Math.sqrt(Math.max(sum, LEAST_PIVOT)) : sum / l[j * n + j]!;
-      if (j < i) right -= l[i * n + j]! * d[j]!;
+    let pivot = normal[row + i]! * (1 + damping) + LEAST_PIVOT;
+    for (let j = 0; j < i; j++) {
+      const other = j * n;
+      let sum = normal[row + j]!;
+      for (let k = 0; k < j; k++) sum -= l[row + k]! * l[other + k]!;
+      const entry = sum / l[other + j]!;
+      l[row + j] = entry;
+      pivot -= entry * entry;
+      right -= entry * d[j]!;
     }
-    d[i] = right / l[i * n + i]!;
+    const root = Math.sqrt(Math.max(pivot, LEAST_PIVOT));
+    l[row + i] = root;
+    d[i] = right / root;
   }
   for (let i = n - 1; i >= 0; i--) {
     let right = d[i]!;

@@ -11,7 +11,7 @@ import { distanceOf, residualOf } from './stance-terms.ts';
  */
 export function stanceObjective(problem: StanceProblem, space = stanceSpace(problem)): LeastSquares {
   const { terms } = problem;
-  const { measures, measureSlopes } = space;
+  const { measures, measureSlopes, counting } = space;
   let found = false;
   return {
     terms: terms.length,
@@ -23,12 +23,20 @@ export function stanceObjective(problem: StanceProblem, space = stanceSpace(prob
     slopesThere(into) {
       if (!found) return;
       slopesAt(space, problem);
+      // On its free side a one-sided term has no slope by any unknown: half of all terms, looked for once.
+      let count = 0;
+      for (let i = 0; i < terms.length; i++) {
+        const term = terms[i]!;
+        if (term.sense === 'near' || residualOf(term, measures[term.measure]!) !== 0) counting[count++] = i;
+      }
+      into.fill(0);
       for (let k = 0; k < STANCE_UNKNOWNS.length; k++) {
         slopeBy(space, problem, k);
-        for (let i = 0; i < terms.length; i++) {
+        const row = k * terms.length;
+        for (let c = 0; c < count; c++) {
+          const i = counting[c]!;
           const term = terms[i]!;
-          const counts = term.sense === 'near' || residualOf(term, measures[term.measure]!) !== 0;
-          into[k * terms.length + i] = counts ? measureSlopes[term.measure]! / term.tolerance : 0;
+          into[row + i] = measureSlopes[term.measure]! / term.tolerance;
         }
       }
     },

@@ -4,7 +4,7 @@ import type { HipGradient } from './angles.ts';
 import { blankFigure, type FigureParts, type MutableFigure, refit } from './figure.ts';
 import { blankCentreSlope, type CentreSlope } from './figure-masses.ts';
 import { blankFigureSlopes, type FigureSlopes } from './figure-slopes.ts';
-import { MEASURES } from './stance-terms.ts';
+import { MEASURES, STANCE_TERMS } from './stance-terms.ts';
 
 /** What both hip angles are measured between: trunk, line of the hips, thigh from hip to knee. */
 export interface MutableHipWays {
@@ -28,6 +28,8 @@ export interface StanceSpace {
   /** Values by `MEASURES`. */
   readonly measures: Float64Array;
   readonly measureSlopes: Float64Array;
+  /** Numbers of the terms that count where the figure stands. */
+  readonly counting: Uint8Array;
 }
 
 /** Room for the search of one problem. */
@@ -46,6 +48,7 @@ export function stanceSpace(parts: FigureParts): StanceSpace {
     frontGradient: gradient(),
     measures: new Float64Array(MEASURES.length),
     measureSlopes: new Float64Array(MEASURES.length),
+    counting: new Uint8Array(STANCE_TERMS.length),
   };
 }
 

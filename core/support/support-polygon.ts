@@ -86,9 +86,10 @@ export function shareRanges(
 ): Record<Contact, ShareRange> | null {
   const { x, y } = at;
   const own = corners.map(({ contact }) => CONTACTS.indexOf(contact));
-  const least = [1, 1, 1];
-  const most = [0, 0, 0];
-  const sums = [0, 0, 0];
+  // Typed: a plain array would keep each number as an object of its own.
+  const least = new Float64Array(3).fill(1);
+  const most = new Float64Array(3);
+  const sums = new Float64Array(3);
   let found = false;
   for (let i = 0; i < corners.length; i++)
     for (let j = i + 1; j < corners.length; j++)
@@ -105,7 +106,7 @@ export function shareRanges(
         const left = overP > NO_SIDE || overQ > NO_SIDE || overR > NO_SIDE;
         const right = overP < -NO_SIDE || overQ < -NO_SIDE || overR < -NO_SIDE;
         if (left && right) continue;
-        const whole = twiceArea(p, q, r);
+        const whole = (q.x - p.x) * (r.y - p.y) - (q.y - p.y) * (r.x - p.x);
         if (Math.abs(whole) < 1e-12) continue;
         const a = overP / whole;
         const b = overQ / whole;
