@@ -1,11 +1,11 @@
 import type { Fit } from '../document/fit-schema.ts';
-import type { Pins, Seat } from '../document/seat-schema.ts';
+import { type Pins, pinsSchema, type Seat, strokeSchema } from '../document/seat-schema.ts';
 import { STANCE_UNKNOWNS } from '../posture/stance.ts';
 import { toDegrees } from '../units/angle.ts';
 import type { SeenPosture } from './posture-from-marks.ts';
 import type { SeenMoment } from './seen-moment.ts';
 
-/** How much a posture differs from one look to the next, degrees (estimate: the athlete's own sway and settling). */
+/** Standard deviation of a posture from one picture to the next, degrees (estimate: the athlete's own sway and settling). */
 export const DAY_SD_DEG = 1;
 
 /** The least and most that a reading's spread is written as, degrees. */
@@ -24,9 +24,9 @@ export interface TakenPosture {
 }
 
 /**
- * The fit with a seen posture taken as measurements. Ready: each angle that the marks inform is held where it was seen, with its own
- * spread and that of one look to the next (1°). Catch and exit: the trunk's pitch and the turn of the shoulders. In the middle of
- * the drive: the top hand's height over the shoulders. Degrees and metres, rounded to what a document carries.
+ * The fit with a seen posture as measurements. Ready: each angle that the marks inform is held at its seen value, with its own
+ * spread and that from one picture to the next (1°). Catch and exit: the trunk's pitch and the turn of the shoulders. In the
+ * middle of the drive: the top hand's height over the shoulders. Degrees and metres, rounded to what a document carries.
  */
 export function measuredFit(fit: Fit, taken: TakenPosture): Fit {
   return {
@@ -40,13 +40,20 @@ function measuredSeat(seat: Seat, taken: TakenPosture): Seat {
   const { phase, posture } = taken;
   const { angles, shoulderTurn, topHandOver } = posture;
   const stroke = (more: Seat['stroke']): Seat => ({ ...seat, stroke: { ...seat.stroke, ...more } });
-  const pitch = held(toDegrees(angles.trunkPitch), -20, 90);
+  const pitch = toDegrees(angles.trunkPitch);
+  const turn = toDegrees(shoulderTurn.value);
   if (phase === 'ready') return pinnedSeat(seat, taken);
   if (phase === 'catch')
-    return stroke({ catchPitchDeg: pitch, catchRotationDeg: held(toDegrees(shoulderTurn.value), -20, 90) });
+    return stroke({
+      catchPitchDeg: own('catchPitchDeg', pitch),
+      catchRotationDeg: own('catchRotationDeg', turn),
+    });
   if (phase === 'exit')
-    return stroke({ exitPitchDeg: pitch, exitRotationDeg: held(toDegrees(shoulderTurn.value), -60, 60) });
-  return stroke({ topHandOverM: Math.round(1000 * Math.min(0.6, Math.max(-0.3, topHandOver.value))) / 1000 });
+    return stroke({
+      exitPitchDeg: own('exitPitchDeg', pitch),
+      exitRotationDeg: own('exitRotationDeg', turn),
+    });
+  return stroke({ topHandOverM: own('topHandOverM', topHandOver.value, 1000) });
 }
 
 /**
@@ -60,7 +67,8 @@ function pinnedSeat(seat: Seat, { posture, takenOn }: TakenPosture): Seat {
     const sd = posture.measuredSd[name];
     if (sd === undefined) continue;
     const key = `${name}Deg` as keyof Pins;
-    const atDeg = held(toDegrees(posture.angles[name]), -60, 80);
+    const limits = pinsSchema.shape[key].unwrap();
+    const atDeg = within(toDegrees(posture.angles[name]), { limits, steps: 10 });
     const sdDeg = Math.min(SD_RANGE_DEG[1], Math.max(SD_RANGE_DEG[0], Math.hypot(toDegrees(sd), DAY_SD_DEG)));
     pins[key] = atDeg;
     readings[key] = { atDeg, sdDeg: Math.round(100 * sdDeg) / 100, ...(takenOn && { takenOn }) };
@@ -68,7 +76,17 @@ function pinnedSeat(seat: Seat, { posture, takenOn }: TakenPosture): Seat {
   return { ...seat, pins, pinReadings: readings };
 }
 
-/** To a tenth of a degree, and within what a document may carry. */
-function held(degrees: number, low: number, high: number): number {
-  return Math.min(high, Math.max(low, Math.round(10 * degrees) / 10));
+/** A value of the stroke as its document takes it: in `1 / steps` of its unit, within its limits. */
+function own(name: keyof Seat['stroke'], value: number, steps = 10): number {
+  return within(value, { limits: strokeSchema.shape[name].unwrap(), steps });
 }
+
+/** A value rounded to `1 / steps` and brought within a schema's limits. */
+function within(value: number, { limits, steps }: { limits: Limits; steps: number }): number {
+  const { minValue, maxValue } = limits;
+  const rounded = Math.round(steps * value) / steps;
+  return Math.min(maxValue ?? rounded, Math.max(minValue ?? rounded, rounded));
+}
+
+/** Limits of a number in a document; null is open. */
+type Limits = { readonly minValue: number | null; readonly maxValue: number | null };

@@ -64,6 +64,19 @@ describe('a seen posture as measurements of a fit', () => {
     expect(ready.angles.trunkRoll).toBeCloseTo(stance.angles.trunkRoll, 1);
   });
 
+  it('keeps each angle within its own limits in the document', () => {
+    const posture = seen('ready');
+    const rad = Math.PI / 180;
+    const steep = {
+      ...posture,
+      angles: { ...posture.angles, trunkRoll: 70 * rad, thighPitch: -70 * rad },
+      measuredSd: { ...posture.measuredSd, trunkRoll: rad, thighPitch: rad },
+    };
+    const held = measuredFit(fit, { seat: 0, phase: 'ready', posture: steep });
+    expect(fitSchema.safeParse(held).success).toBe(true);
+    expect(held.seats[0]!.pins).toMatchObject({ trunkRollDeg: 60, thighPitchDeg: -70 });
+  });
+
   it('narrows trim, loads and joints at once, and the paddle with a picture of the drive', () => {
     const before = spreadsOf(evaluateFit(fit));
     const after = spreadsOf(evaluateFit(taken));
