@@ -13,9 +13,9 @@ export interface SeatingOrder {
   readonly trim: number | null;
   /** Positive to port. */
   readonly offCentre: number | null;
-  /** How much deeper than in the present order the boat lies amidships, metres. */
+  /** How much deeper than in the present order the boat floats amidships, metres. */
   readonly sinkage: number | null;
-  /** What it costs against the present order at the same power, at the usual speed; null where either does not float. */
+  /** Its cost against the present order at the same power, at the usual speed; null where either does not float. */
   readonly water: Cost | null;
   /** Pairs of neighbours who paddle on the same side. */
   readonly sameSideNeighbours: number;
@@ -40,8 +40,8 @@ export function permutations(n: number): number[][] {
 }
 
 /**
- * Judges one order after another, best kept by the caller: a generator, so that a worker can report progress and stop.
- * Each paddler keeps side and setting.
+ * Judges one order after another: a generator, so that a worker can report progress and stop. Each paddler keeps side and
+ * setting.
  */
 export function* compareOrders(
   evaluator: Evaluator,
@@ -61,13 +61,13 @@ export function rankOrders(orders: readonly SeatingOrder[]): SeatingOrder[] {
   return orders.toSorted((a, b) => a.score - b.score || a.serious - b.serious);
 }
 
-/** The crew as it sits now, and what towing it takes. */
+/** The crew in its present order, and its resistance by speed. */
 interface Present {
   readonly report: Report;
   readonly towed: ReturnType<typeof towedFit>;
 }
 
-/** How the boat lies in one order, and what that is worth. */
+/** The boat with its crew in one order, and the score of that order. */
 function judgeOrder(
   fit: Fit,
   order: readonly number[],
@@ -89,7 +89,7 @@ function judgeOrder(
   return { order, trim, offCentre, sinkage, water, sameSideNeighbours, serious, score };
 }
 
-/** Deep still water at the usual speed of a boat with so many seats. */
+/** Cost in deep still water, at the usual speed of a boat with this many seats. */
 function waterCost(fit: Fit, report: Report, { towed }: Present): Cost | null {
   const changed = towedFit(fit, report, null);
   if (!towed || !changed) return null;

@@ -2,7 +2,7 @@ import type { Fit } from '../document/fit-schema.ts';
 import type { Report } from '../evaluation/report.ts';
 import { GRAVITY } from '../units/gravity.ts';
 
-/** What one paddler with paddle brings to the boat's trim and balance, ready stance. */
+/** The part of one paddler with paddle in the boat's trim and balance, ready stance. */
 export interface Contribution {
   /** Index of the seat, bow first. */
   readonly seat: number;
@@ -10,17 +10,17 @@ export interface Contribution {
   readonly massKg: number;
   /** Moment about the centre of flotation, N·m: positive lifts the bow (weight aft of it). */
   readonly trimMoment: number;
-  /** That moment's own effect on bow over stern, metres. */
+  /** Effect of that moment on bow over stern, metres. */
   readonly bowOverStern: number;
   /** Moment about the centreline, N·m, positive to the left. */
   readonly sideMoment: number;
-  /** How bow over stern answers when this paddler moves aft with the whole setting, metres per metre. */
+  /** Change of bow over stern when this paddler moves aft with the whole setting, metres per metre. */
   readonly trimPerMetre: number;
 }
 
 /**
- * Who contributes what: one row for each occupied seat, from the boat as it floats ready. Empty when the boat does not
- * float. First order about the present attitude (moment to change trim; naval architecture, any textbook).
+ * One row for each occupied seat, from the boat at rest with the crew ready. Empty when the boat does not float. First order
+ * about the present attitude (moment to change trim; naval architecture, any textbook).
  */
 export function contributions(fit: Fit, report: Report): Contribution[] {
   const afloat = report.afloat.ready;

@@ -7,7 +7,7 @@ import { boundedStep } from '../optimise/bounded-step.ts';
 import { GRAVITY } from '../units/gravity.ts';
 import { isHeld, type SeatShift, shiftSeats } from './shift-seat.ts';
 
-/** What levelling aims at. Metres, ready stance. */
+/** Target of levelling. Metres, ready stance. */
 export interface LevelTarget {
   /** Bow over stern. */
   readonly trim: number;
@@ -15,7 +15,7 @@ export interface LevelTarget {
   readonly offCentre: number;
 }
 
-/** The usual target: bow a centimetre up, weight over the centreline. */
+/** The usual target: bow a centimetre up, weight over the centreline (common practice, no source). */
 export const LEVEL_TARGET: LevelTarget = { trim: 0.01, offCentre: 0 };
 
 /** A levelled crew: the shifts made, the fit and report after them, and whether the targets were met. */
@@ -27,7 +27,7 @@ export interface Levelled {
   readonly missing: { readonly trim: number; readonly offCentre: number } | null;
 }
 
-/** Weight of a shift of 1 m against 1 m of missed target: least change, but the targets come first. */
+/** Weight of a shift of 1 m against 1 m of missed target: small, because the targets come first. */
 const SHIFT_WEIGHT = 1e-4;
 
 /** Newton passes; the answer is nearly linear, three are usual. */
@@ -85,7 +85,7 @@ function missing(report: Report, target: LevelTarget): { trim: number; offCentre
   return { trim: afloat.bowOverStern - target.trim, offCentre: report.balance.offCentre - target.offCentre };
 }
 
-/** How trim and off-centre mass answer to each seat's shift aft and out, metres per metre. */
+/** Change of trim and off-centre mass with each seat's shift aft and out, metres per metre. */
 function slopesOf(fit: Fit, report: Report): { trim: number[]; offCentre: number[] } | null {
   const afloat = report.afloat.ready;
   if (afloat.kind !== 'afloat') return null;
@@ -120,7 +120,7 @@ function limitsOf(fit: Fit): { low: number[]; high: number[] } {
   return { low, high };
 }
 
-/** How far a place may move down and up within a travel; a place outside it may only come back. */
+/** How far a place may move down and up within a travel. A place outside it may only move back. */
 function room(at: number, [a, b]: readonly [number, number]): { low: number; high: number } {
   return { low: Math.min(0, Math.min(a, b) - at), high: Math.max(0, Math.max(a, b) - at) };
 }

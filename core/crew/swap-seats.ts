@@ -23,7 +23,9 @@ export function swapSeats(fit: Fit, a: number, b: number): Fit {
   return reseat(fit, order);
 }
 
-/** The fit with one paddler on the other side: the whole setting mirrored, since fittings are kept from the side's own. */
+/**
+ * The fit with one paddler on the other side: the whole setting is mirrored, because fittings count toward the kneeling side.
+ */
 export function changeSide(fit: Fit, seat: number): Fit {
   const turn = (s: Seat): Seat => {
     const side = otherSide(s.side);

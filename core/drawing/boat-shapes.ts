@@ -4,13 +4,13 @@ import type { Hull } from '../hull/hull.ts';
 import { keelHeight, sectionAt, sheerHalfBreadth, sheerHeight } from '../hull/section-at.ts';
 import { type Board, boardHalfWidthAt, boardStations, boardTopAt } from '../parts/board.ts';
 
-/** What of a boat is drawn. Boat frame, metres. */
+/** A boat to be drawn. Boat frame, metres. */
 export interface DrawnBoat {
   /** Where its lines come from. */
   readonly hull: Hull;
   /** The floorboard, which is cut through where the view is from behind. */
   readonly board: Board;
-  /** Ends of what is drawn along the boat; and where it is cut to be seen from behind. */
+  /** Ends of what is drawn along the boat, metres. */
   readonly span: readonly [aft: number, fore: number];
   /** x of that cut, metres. */
   readonly cutX: number;
@@ -19,7 +19,7 @@ export interface DrawnBoat {
 /** Readings along a hull's lines: 10 cm apart on a four is a quarter pixel of sag at most. */
 const READINGS = 97;
 
-/** A boat in its parts, from the far to the near: what a painter lays water, holes or a body plan between. */
+/** A boat in its parts, from the far to the near: a painter may put water, holes or a body plan between them. */
 export interface BoatParts {
   /** The hull's area, without an outline: the edge is drawn apart, over what stands inside. */
   readonly hull: Area;
@@ -88,7 +88,7 @@ function fromBehind({ hull, board, cutX }: DrawnBoat): BoatParts {
   };
 }
 
-/** The board from its after to its fore end, as far as the picture goes. */
+/** The board from its aft to its fore end, within the picture. */
 function boardAlong(board: Board, [aft, fore]: readonly [number, number], view: ViewName): Area {
   const xs = boardStations(board).map((x) => Math.min(fore, Math.max(aft, x)));
   const upper = xs.map(

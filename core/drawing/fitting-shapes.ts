@@ -10,7 +10,7 @@ import { onPart, type Part, topOf } from '../parts/part.ts';
 import { sectionOfPart } from '../parts/part-section.ts';
 import type { SeatParts } from '../parts/seat-parts.ts';
 
-/** A seat's fittings where they stand, boat frame, metres. */
+/** A seat's fittings in place, boat frame, metres. */
 export interface DrawnFittings {
   /** The fittings as documented. */
   readonly seat: Pick<Seat, 'kneePad' | 'rearRest' | 'frontFoot'>;
@@ -28,7 +28,7 @@ export interface FittingShapes {
   readonly over: readonly Shape[];
 }
 
-/** Directions in which the recess's outline is looked for. */
+/** Directions in which the recess's outline is sampled. */
 const DIRECTIONS = 48;
 const WOOD = { role: 'wood', outline: 'woodLine' } as const;
 /** Half-breadth of the recess as a share of the pad's width, and of its trough for the shin where it leaves the pad. */
@@ -147,7 +147,7 @@ function edgeOf(rest: Part): Shape {
   };
 }
 
-/** From the side the pad is cut along its recess, so that the knee is seen in it. */
+/** From the side the pad is cut along its recess, so that the knee in it is visible. */
 function padAlong({ seat, frame, parts }: DrawnFittings): Line {
   const { kneePad } = seat;
   const xs = parts.kneePad.vertices.map(({ x }) => x);

@@ -2,7 +2,7 @@ import type { DrillingModel } from './drilling-model.ts';
 import { costOf, type DrillingPlan, planOf, tooNear, weightsOf } from './drilling-plan.ts';
 import { chosenOf, drillingProgramme } from './drilling-programme.ts';
 
-/** What a solver of integer programmes answers: each column's value, and the least cost that any answer could have. */
+/** Result of a solver of integer programmes: each column's value, and a lower bound of the cost. */
 export interface Solved {
   /** Value of the column of that name; 0 or 1 for a choice. */
   readonly value: (column: string) => number;
@@ -12,7 +12,7 @@ export interface Solved {
   readonly bound: number;
 }
 
-/** Solves a programme: its answer; `none` where there is none, `late` where time ran out before one was found. */
+/** Solves a programme. `none`: it has no solution. `late`: time ran out before one was found. */
 export type Solve = (programme: string) => Solved | 'none' | 'late';
 
 /**
@@ -26,13 +26,13 @@ export interface ProvenPlan {
   readonly model: DrillingModel;
 }
 
-/** A model on a coarser grid with a solver of its own: what a large plan falls back on when its time is up. */
+/** A model on a coarser grid with its own solver: the fallback of a large plan when its time is up. */
 export interface Coarser {
   readonly model: DrillingModel;
   readonly solve: Solve;
 }
 
-/** Rounds of adding rules for holes that lie too near; each adds at least one, and few are ever needed. */
+/** Most rounds of adding rules for holes that are too near; each adds at least one, and few are needed. */
 const MOST_ROUNDS = 200;
 
 /**
@@ -51,7 +51,7 @@ export function bestDrilling(
   if (chosen !== 'late') return proven({ model, chosen, of: model, bound });
   if (!coarser) return 'late';
   const other = searched(coarser.model, coarser.solve);
-  // That the coarse grid has none proves nothing of the fine one.
+  // No plan on the coarse grid does not mean that there is none on the fine one.
   if (other.chosen === 'none' || other.chosen === 'late') return 'late';
   return proven({ model: coarser.model, chosen: other.chosen, of: model, bound });
 }
@@ -89,5 +89,5 @@ function proven(given: {
   return { plan, gap, model };
 }
 
-/** A solver proves its answer to about so much of its cost. */
+/** Relative accuracy to which a solver proves its answer. */
 const GAP_OF_ROUNDING = 1e-6;

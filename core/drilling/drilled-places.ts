@@ -1,11 +1,12 @@
 import type { Fit } from '../document/fit-schema.ts';
-import { partsOfSeat } from '../evaluation/parts-of.ts';
+import { ANY_FOOT, partsOfSeat } from '../evaluation/parts-of.ts';
 import { seatFrame } from '../evaluation/seat-state.ts';
 import { sideSign } from '../frame/mirror.ts';
 import type { PlanPoint } from '../parts/part.ts';
-import { ANY_FOOT, type DrilledFitting, onRows } from './drilling-wish.ts';
+import { planMiddle } from './drilling-model.ts';
+import { type DrilledFitting, onRows } from './drilling-wish.ts';
 
-/** Where a fitting stands on holes that are there, in its own coordinates, metres. */
+/** A fitting's place on existing holes, in its own coordinates, metres. */
 export interface DrilledPlace {
   /** Aft of the seat's datum. */
   readonly aftM: number;
@@ -13,14 +14,17 @@ export interface DrilledPlace {
   readonly outM: number;
 }
 
-/** Bolts of a block are drilled to suit; they may lie this far off its usual ones, metres: half a step of a plan's grid. */
+/**
+ * Bolts may lie this far off the block's usual ones, metres, because its own holes are drilled to suit: half a step of a plan's
+ * grid.
+ */
 const SPACING_M = 0.0011;
-/** Two holes straight across from each other lie no farther along from each other, metres. */
+/** Two holes straight across from each other differ along the boat by at most this, metres. */
 const LEVEL_M = 0.0006;
 
 /**
- * Places at which pad or rest of a seat has all its bolts in holes of the floorboard that are drilled: where the bench lets it snap
- * to. Turn and sizes are the fitting's own. None without drilled holes, or where the fitting stands on rails.
+ * Places at which pad or rest of a seat has all its bolts in drilled holes of the floorboard: the bench snaps to them. Turn and
+ * sizes stay. Empty without drilled holes, or where the fitting stands on rails.
  */
 export function drilledPlaces(fit: Fit, seat: number, fitting: DrilledFitting): DrilledPlace[] {
   const { boat } = fit;
@@ -36,19 +40,19 @@ export function drilledPlaces(fit: Fit, seat: number, fitting: DrilledFitting): 
   };
   const now = { aftM: at[fitting].aftM, outM: at[fitting].outM };
   const bolts = boltsAt(now);
-  const middle = middleOf(bolts);
+  const middle = planMiddle(bolts);
   const holes = drilled.map(({ xM, yM }) => ({ x: xM, y: yM }));
   return targets(bolts, holes).flatMap((target) => {
     const place = {
       aftM: tidy(now.aftM - (target.x - middle.x)),
       outM: tidy(now.outM + sign * (target.y - middle.y)),
     };
-    // Near the board's side a block's bolts are set otherwise: only what comes out on the holes counts.
+    // Near the board's side a block's bolts move: only places whose bolts really meet the holes count.
     return boltsAt(place).every((bolt) => holes.some((hole) => near(hole, bolt))) ? [place] : [];
   });
 }
 
-/** Middles of the holes, or pairs of holes, that lie as a fitting's bolts do. */
+/** Middles of the holes, or pairs of holes, that match a fitting's bolts. */
 function targets(bolts: readonly PlanPoint[], holes: readonly PlanPoint[]): PlanPoint[] {
   if (bolts.length === 1) return [...holes];
   const apart = Math.abs(bolts[0]!.y - bolts[1]!.y);
@@ -56,15 +60,8 @@ function targets(bolts: readonly PlanPoint[], holes: readonly PlanPoint[]): Plan
     holes
       .slice(k + 1)
       .filter((b) => Math.abs(a.x - b.x) <= LEVEL_M && Math.abs(Math.abs(a.y - b.y) - apart) <= SPACING_M)
-      .map((b) => middleOf([a, b])),
+      .map((b) => planMiddle([a, b])),
   );
-}
-
-/** Mean of some places. */
-function middleOf(points: readonly PlanPoint[]): PlanPoint {
-  const mean = (of: (point: PlanPoint) => number) =>
-    points.reduce((sum, point) => sum + of(point), 0) / points.length;
-  return { x: mean(({ x }) => x), y: mean(({ y }) => y) };
 }
 
 /** Whether a hole will take a bolt. */

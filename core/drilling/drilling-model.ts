@@ -3,10 +3,12 @@ import { type Board, insideBoard } from '../parts/board.ts';
 import type { PlanPoint } from '../parts/part.ts';
 import type { DrillingWish } from './drilling-wish.ts';
 
-/** What a board allows, and how finely it is drilled. Metres. */
+/** Rules for the holes of a board. Metres. */
 export interface DrillingRules {
   readonly board: Board;
-  /** Holes known already: drilled ones may be used, new ones keep away from drilled and plugged. Planned ones are planned again. */
+  /**
+   * Known holes: drilled ones may be used, new ones keep away from drilled and plugged ones. Planned ones are planned again.
+   */
   readonly known: readonly BoardHole[];
   /** Least distance between the middles of two holes, along the boat or across it. */
   readonly apartM: number;
@@ -19,7 +21,7 @@ export interface DrillingRules {
 /** Usual rules: three bolts' breadth between holes, two to the edge (common practice, no source), a grid of 1 mm. */
 export const USUAL_DRILLING = { apartM: 0.018, edgeM: 0.012, stepM: 0.001 } as const;
 
-/** A bolt goes through a hole that is out by this, metres: the clearance that bolts are drilled with. */
+/** A bolt goes through a hole that is off by this, metres: the clearance of bolts in their holes. */
 const SAME_M = 0.0005;
 
 /** A hole that a plan may use. */
@@ -28,7 +30,7 @@ export interface PlanHole extends PlanPoint {
   readonly drilled: boolean;
 }
 
-/** One way to stand a fitting: how far it is moved from its wish, and the holes its bolts go through (places in `holes`; none on rails). */
+/** One place for a fitting: how far it is from its wish, and the holes of its bolts (indices in `holes`; none on rails). */
 export interface Standing {
   /** Moved forward by so many metres, boat frame. */
   readonly dx: number;
@@ -40,7 +42,7 @@ export interface Standing {
   readonly holes: readonly number[];
 }
 
-/** Everything a plan chooses from: for each wish its standings, least moved first; and all holes they use. */
+/** Everything that a plan chooses from: the standings of each wish, least moved first, and all holes that they use. */
 export interface DrillingModel {
   readonly wishes: readonly DrillingWish[];
   readonly standings: readonly (readonly Standing[])[];
@@ -49,9 +51,9 @@ export interface DrillingModel {
 }
 
 /**
- * The choices of a plan. A fitting moves as a whole; its bolts' distance is rounded to the grid, for its own block is drilled to
- * suit. It may stand wherever all its bolts fall on drilled holes or on the grid, within its tolerance, clear of the board's edge
- * and of every known hole. On rails it stands where it wishes, drawn in from their ends, and takes no hole. A wish that finds no
+ * The choices of a plan. A fitting moves as a whole; the distance of its bolts is rounded to the grid, because its own block is
+ * drilled to suit. It may stand wherever all its bolts fall on drilled holes or on the grid, within its tolerance, clear of the
+ * board's edge and of every known hole. On rails it stands as wished, kept from their ends, and needs no hole. A wish without a
  * place has no standings.
  */
 export function drillingModel(wishes: readonly DrillingWish[], rules: DrillingRules): DrillingModel {
@@ -78,9 +80,9 @@ export function drillingModel(wishes: readonly DrillingWish[], rules: DrillingRu
       if (places.some((place) => place === null)) return [];
       const used = places as number[];
       if (!clearOfOneAnother(used, holes, rules)) return [];
-      // The holes' own places count: a bolt stands where its hole is, not where it was looked for.
-      const at = middleOf(used.map((id) => holes[id]!));
-      const wanted = middleOf(wish.bolts);
+      // The holes' own places count: a bolt stands where its hole is.
+      const at = planMiddle(used.map((id) => holes[id]!));
+      const wanted = planMiddle(wish.bolts);
       const [dx, dy] = [at.x - wanted.x, at.y - wanted.y];
       return [{ dx, dy, movedMm: 1000 * Math.hypot(dx, dy), holes: used }];
     });
@@ -91,14 +93,14 @@ export function drillingModel(wishes: readonly DrillingWish[], rules: DrillingRu
   return { wishes, standings, holes, rules };
 }
 
-/** The one standing on rails: as wished, or as far in from their ends as a bolt asks for; none where that is too far. */
+/** The one standing on rails: as wished, or moved in from their ends as far as a bolt needs; none where that is too far. */
 function onRails(
   { bolts, toleranceM }: DrillingWish,
   [aft, fore]: readonly [number, number],
   { edgeM }: DrillingRules,
 ): Standing[] {
   if (bolts.length === 0) return [];
-  const { x } = middleOf(bolts);
+  const { x } = planMiddle(bolts);
   const dx = Math.min(fore - edgeM, Math.max(aft + edgeM, x)) - x;
   const isThere = fore - aft >= 2 * edgeM && Math.abs(dx) <= toleranceM + 1e-9;
   return isThere ? [{ dx, dy: 0, movedMm: 1000 * Math.abs(dx), holes: [] }] : [];
@@ -109,8 +111,8 @@ export function chebyshevDistance(a: PlanPoint, b: PlanPoint): number {
   return Math.max(Math.abs(a.x - b.x), Math.abs(a.y - b.y));
 }
 
-/** Mean of some places. */
-function middleOf(points: readonly PlanPoint[]): PlanPoint {
+/** Mean of some places in plan, metres. */
+export function planMiddle(points: readonly PlanPoint[]): PlanPoint {
   const mean = (of: (point: PlanPoint) => number) =>
     points.reduce((sum, point) => sum + of(point), 0) / points.length;
   return { x: mean(({ x }) => x), y: mean(({ y }) => y) };
@@ -123,7 +125,7 @@ function onGrid(bolts: readonly PlanPoint[], step: number): PlanPoint[] {
   return bolts.map(({ x, y }) => ({ x: first!.x + whole(x - first!.x), y: first!.y + whole(y - first!.y) }));
 }
 
-/** Moves of a pattern that may do: onto every place of the grid within the tolerance, and every bolt onto every drilled hole. */
+/** Candidate moves of a pattern: onto every place of the grid within the tolerance, and every bolt onto every drilled hole. */
 function movesOf(
   pattern: readonly PlanPoint[],
   { toleranceM }: DrillingWish,

@@ -8,7 +8,7 @@ export interface DrillingPlan {
   readonly used: readonly PlanHole[];
   /** New holes that must be drilled. */
   readonly fresh: readonly PlanHole[];
-  /** Sets of holes that are different: with a base plate on each, every fitting finds its own. */
+  /** Number of different sets of holes: each needs a base plate of its own. */
   readonly plates: number;
   /** Sum over all fittings, millimetres. */
   readonly movedMm: number;
@@ -34,7 +34,7 @@ export function plateOf({ holes }: Standing): string {
   return holes.toSorted((a, b) => a - b).join(' ');
 }
 
-/** What a new hole and a base plate cost beside a millimetre of moving. */
+/** Costs of a new hole and a base plate, in millimetres of moving. */
 export interface DrillingWeights {
   /** Millimetres of moving that one new hole is worth. */
   readonly hole: number;
@@ -43,8 +43,8 @@ export interface DrillingWeights {
 }
 
 /**
- * Weights under which one hole less is worth any number of plates, and one plate less any moving: a plate costs more than
- * everybody's farthest moves together, a hole more than all plates.
+ * Weights by which one hole less is worth any number of plates, and one plate less any moving: a plate costs more than the
+ * farthest moves of all together, a hole more than all plates.
  */
 export function weightsOf({ standings }: Pick<DrillingModel, 'standings'>): DrillingWeights {
   const farthest = standings.reduce((sum, ways) => sum + (ways.at(-1)?.movedMm ?? 0), 0);
@@ -52,7 +52,7 @@ export function weightsOf({ standings }: Pick<DrillingModel, 'standings'>): Dril
   return { plate, hole: plate * (standings.length + 1) };
 }
 
-/** What a plan costs: new holes first, then base plates, then how far everybody is moved, millimetres. */
+/** Cost of a plan: new holes first, then base plates, then the sum of moves, millimetres. */
 export function costOf({ fresh, plates, movedMm }: DrillingPlan, { hole, plate }: DrillingWeights): number {
   return hole * fresh.length + plate * plates + movedMm;
 }
@@ -60,7 +60,9 @@ export function costOf({ fresh, plates, movedMm }: DrillingPlan, { hole, plate }
 /** Holes just at the least distance are far enough, metres. */
 const ON_EDGE_M = 1e-8;
 
-/** New holes of a plan that lie too near one another, as groups of places in the model's list of holes; none in a good plan. */
+/**
+ * New holes of a plan that are too near one another, as groups of indices in the model's list of holes; empty for a good plan.
+ */
 export function tooNear(model: DrillingModel, chosen: readonly (number | null)[]): number[][] {
   const ids = [
     ...new Set(chosen.flatMap((at, wish) => (at === null ? [] : model.standings[wish]![at]!.holes))),
@@ -75,9 +77,9 @@ export function tooNear(model: DrillingModel, chosen: readonly (number | null)[]
 }
 
 /**
- * All new holes of the model in a square, less than the least distance wide, that holds both: of them only one may be drilled. One
- * such rule stands for many pairs. The square is laid with the two at each of its corners, so that the next answer cannot step
- * aside by a millimetre.
+ * All new holes of the model in a square, less than the least distance wide, that holds both: of them only one may be drilled.
+ * One such rule stands for many pairs. The square is laid with the two at each of its corners, so that the next answer cannot
+ * avoid it by moving a millimetre.
  */
 function crowdsOf({ holes, rules: { apartM } }: DrillingModel, a: number, b: number): number[][] {
   const [one, other] = [holes[a]!, holes[b]!];

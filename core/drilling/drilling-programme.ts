@@ -1,14 +1,14 @@
 import type { DrillingModel } from './drilling-model.ts';
 import { plateOf, weightsOf } from './drilling-plan.ts';
 
-/** Terms on a line: long lines are not read by every solver. */
+/** Terms on a line: not every solver reads long lines. */
 const TERMS = 12;
 
 /**
- * The plan as an integer programme in the text format that mixed-integer solvers read ("LP format"): x of a standing is 1 where it
- * is taken, y of a new hole is 1 where it is drilled, z of a set of holes is 1 where a base plate stands on it. Least is the count
- * of new holes, then of plates, then how far everybody is moved. One standing for each wish; a standing asks for its new holes and
- * for its plate; of each crowd one hole at most.
+ * The plan as an integer programme in the text format that mixed-integer solvers read ("LP format"): x of a standing is 1 where
+ * it is taken, y of a new hole is 1 where it is drilled, z of a set of holes is 1 where a base plate stands on it. It minimises
+ * the count of new holes, then of plates, then the sum of moves. One standing for each wish; a standing asks for its new holes
+ * and for its plate; of each crowd one hole at most.
  */
 export function drillingProgramme(model: DrillingModel, crowds: readonly (readonly number[])[]): string {
   const { standings, holes } = model;
@@ -57,7 +57,7 @@ function platesOf({ standings }: DrillingModel): string[][][] {
   const users = new Map<string, Map<number, string[]>>();
   for (const [wish, ways] of standings.entries()) {
     for (const [at, standing] of ways.entries()) {
-      // What stands on rails needs no base plate.
+      // A fitting on rails needs no base plate.
       if (standing.holes.length === 0) continue;
       const key = plateOf(standing);
       const ofPlate = users.get(key) ?? new Map<number, string[]>();

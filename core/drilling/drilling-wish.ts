@@ -1,13 +1,13 @@
 import type { Boat } from '../document/boat-schema.ts';
 import type { Fit } from '../document/fit-schema.ts';
-import { partsOfSeat } from '../evaluation/parts-of.ts';
+import { ANY_FOOT, partsOfSeat } from '../evaluation/parts-of.ts';
 import type { PlanPoint } from '../parts/part.ts';
 import { railStretch } from '../parts/rails.ts';
 
 /** A fitting that moves. */
 export type DrilledFitting = 'kneePad' | 'rearRest';
 
-/** Where one fitting of one fit wants its bolts, and how far it may be moved from there. Metres, boat frame. */
+/** Wanted place of the bolts of one fitting of one fit, and how far it may be moved. Metres, boat frame. */
 export interface DrillingWish {
   /** Which fit and seat, and what of it. */
   readonly fit: number;
@@ -22,10 +22,8 @@ export interface DrillingWish {
   readonly rails?: readonly [aft: number, fore: number];
 }
 
-/** Rows of holes stand for bolts, whatever the boat's own hardware says; the pitch itself is not used. */
+/** A pitch that makes every boat's fittings bolted, whatever its hardware is, metres; the value itself is not used. */
 const ANY_PITCH = 0.02;
-/** Length of a foot that nobody has measured; no bolt depends on it. */
-export const ANY_FOOT = 0.26;
 
 /** A boat whose fittings are bolted through holes of the board. */
 export function onRows(boat: Boat): Boat {

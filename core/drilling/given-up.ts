@@ -6,7 +6,7 @@ import { sideSign } from '../frame/mirror.ts';
 import type { Standing } from './drilling-model.ts';
 import type { DrillingWish } from './drilling-wish.ts';
 
-/** What one paddler gives up for a shared board: how far the fittings are moved, and what that changes. SI, radians. */
+/** What one paddler gives up for a shared board: the moves of the fittings and their effects. SI, radians. */
 export interface GivenUp {
   /** Distance that the knee pad is moved, millimetres. */
   readonly padMm: number;
@@ -36,7 +36,7 @@ export function movedFit(
   return { ...fit, seats };
 }
 
-/** What moving pad and rest of a seat does to its paddler and to the boat, by the evaluator itself. */
+/** Effect of moving pad and rest of a seat on its paddler and on the boat, by the evaluator. */
 export function givenUp(
   fit: Fit,
   seat: number,

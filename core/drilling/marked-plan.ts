@@ -43,7 +43,7 @@ const FITTINGS = ['kneePad', 'rearRest'] as const;
 
 /**
  * Numbers the holes of a plan from the bow aft and from port to starboard, letters the paddlers A, B, C in the order given, and
- * says who stands where. Planned holes of before are not there.
+ * lists who uses which hole. Earlier planned holes are left out.
  */
 export function markedPlan(
   model: DrillingModel,

@@ -8,7 +8,7 @@ import { type SeatParts, seatParts } from '../parts/seat-parts.ts';
 import { seatFrame } from './seat-state.ts';
 
 /** Length of foot for an empty seat, metres: between the means of men and women of ANSUR II. */
-const ANY_FOOT = 0.26;
+export const ANY_FOOT = 0.26;
 
 /**
  * Every part of a fit as a solid with its fixing holes: for each seat, bow first, knee pad, rear rest and front foot. Boat

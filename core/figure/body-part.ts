@@ -4,7 +4,7 @@ import type { Oval } from '../graphics/oval.ts';
 import type { FigurePoint } from '../posture/stance.ts';
 import type { BodyForm, Section } from './form.ts';
 
-/** What of a body the figure is drawn by. Metres. */
+/** The parts of a body estimate that the figure is drawn from. Metres. */
 export interface FigureBody {
   /** Metres. */
   readonly stature: number;
@@ -15,7 +15,7 @@ export interface FigureBody {
 
 /** A stance's points (boat frame, metres) and the body that takes it, with what is drawn from both. */
 export interface Posed {
-  /** Joints and ends of the stance, metres, in the frame of whoever asked for the figure. */
+  /** Joints and ends of the stance, metres, in the caller's frame. */
   readonly points: Readonly<Record<FigurePoint, Vec3>>;
   readonly body: FigureBody;
   /** Sections of trunk and limbs, per metre of stature. */
@@ -58,11 +58,11 @@ export interface Opening {
 
 /** One piece of the figure in space, boat frame, metres. */
 export interface BodyPart {
-  /** Says what is drawn over what: `draw-order.ts` and the openings find a part by it. */
+  /** `draw-order.ts` and the openings find a part by its name. */
   readonly name: string;
   /** The limb that it belongs to; far limbs are toned down as a whole. */
   readonly limb: Limb;
-  /** The lines that its place before or behind others is told by, and how far its flesh reaches from them. */
+  /** Lines that decide whether it is before or behind others, metres. */
   readonly bones: readonly (readonly [Vec3, Vec3])[];
   /** How far flesh reaches from the bones, metres. */
   readonly girth: number;
@@ -118,7 +118,7 @@ export function ovalsOf({ chains, hulls = [] }: Flesh): Oval[] {
   return [...chains.flat(), ...hulls.flat()];
 }
 
-/** A limb's bone with the way its front looks (a unit vector square to it). */
+/** A limb's bone with the direction of its front (a unit vector square to it). */
 export interface Bone {
   /** Near end, metres: the hip of a thigh. */
   readonly from: Vec3;

@@ -1,7 +1,7 @@
 import type { Vec3 } from '../frame/vec3.ts';
 import { nearness, VIEW_AXES, type ViewName } from '../graphics/view.ts';
 
-/** What is needed of a piece to tell its place before or behind another. Metres. */
+/** The parts of a piece that decide its place before or behind another. Metres. */
 export interface Ordered {
   /** The pair of names decides where depth alone cannot: a hand lies over the shaft that it holds. */
   readonly name: string;
@@ -11,7 +11,7 @@ export interface Ordered {
   readonly girth: number;
 }
 
-/** How much the middles of two pieces count beside the place where their bones pass each other. */
+/** Weight of the middles of two pieces against the place where their bones pass each other (chosen by eye). */
 const MIDDLES = 0.5;
 /** Pieces that lie this far beside each other still count as meeting, metres. */
 const BESIDE = 0.02;
@@ -47,7 +47,7 @@ export function drawOrder<T extends Ordered>(
   return sorted(flat, order).map((k) => pieces[k]!);
 }
 
-/** Takes again and again the farthest of what has nothing left behind it; a round of pieces is broken at its farthest. */
+/** Repeatedly takes the farthest piece that has none left behind it; a cycle of pieces is broken at its farthest. */
 function sorted(flat: readonly Flat[], order: Int8Array): number[] {
   const count = flat.length;
   const made: number[] = [];

@@ -10,11 +10,11 @@ import { drawnHead } from './head.ts';
 import { openBands } from './openings.ts';
 import { paddleShapes } from './paddle-shapes.ts';
 
-/** Directions in which a round is felt out, and points put between two of a head's outline, as finely as is needed. */
+/** Directions in which an oval's outline is sampled, and points added between two of a head's outline. */
 const DIRECTIONS = { screen: 24, paper: 60 } as const;
 const HEAD_BETWEEN = { screen: 1, paper: 3 } as const;
 
-/** What follows what, however deep it lies: hands close over the shaft, the head stands on the trunk. */
+/** Pairs whose order is fixed, whatever their depth: hands close over the shaft, the head stands on the trunk. */
 const AFTER = [
   ['head', 'chest'],
   ['head', 'neck'],
@@ -26,7 +26,7 @@ const AFTER = [
   ['topHand', 'topForearm'],
 ] as const;
 
-/** Shapes already made of a figure: every layer that asks for the same view gets the same. */
+/** Shapes made earlier of a figure: every layer that needs the same view gets the same. */
 const made = new WeakMap<Figure, Map<ViewName, readonly Shape[]>>();
 
 /** The figure as a view shows it, from the far to the near. Metres to the right and up in the view, boat frame. */
@@ -74,7 +74,7 @@ function shapesFor(figure: Figure, view: ViewName): Shape[] {
   ]);
 }
 
-/** What leaves the line out where a piece grows out of a neighbour drawn before it. */
+/** Areas that hide the line where a piece grows out of a neighbour drawn before it. */
 function openings(
   piece: Piece,
   { view, far, before }: { view: ViewName; far: ReadonlySet<Limb>; before: readonly Piece[] },
@@ -117,7 +117,7 @@ function farLimbs({ parts }: Figure, view: ViewName): ReadonlySet<Limb> {
 /** What every shape of one picture shares. */
 interface Seeing {
   readonly view: ViewName;
-  /** Directions in which an oval's outline is looked for; more are smoother and slower. */
+  /** Directions in which an oval's outline is sampled; more are smoother and slower. */
   readonly directions: number;
   /** Limbs on the side away from the eye, which are toned down. */
   readonly far: ReadonlySet<Limb>;

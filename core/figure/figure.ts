@@ -13,7 +13,7 @@ export interface Figure {
   /** Trunk, limbs, hands and feet. In no order: a view decides which lies over which. */
   readonly parts: readonly BodyPart[];
   readonly head: Head;
-  /** Null where nothing is held, as while somebody is being measured. */
+  /** Null where nothing is held, as in the pictures of measuring. */
   readonly paddle: PaddleShape | null;
   /** How finely outlines are followed. */
   readonly fineness: Fineness;

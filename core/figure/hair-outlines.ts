@@ -17,23 +17,23 @@ export interface HairOutline {
 /** Cropped; tied back at the nape; or over the ears. */
 export type HairStyle = 'short' | 'tied' | 'full';
 
-/** Hair is drawn, not measured: one usual way for each statement, so that people are distinguished at a glance. */
+/** Hair is drawn, not measured: one style for each stated sex. */
 export const HAIR_OF: Readonly<Record<StatedSex, HairStyle>> = {
   male: 'short',
   female: 'tied',
   unspecified: 'full',
 };
 
-/** The other half of an outline that is alike on both sides: of one that runs up its middle, or along it. */
-const acrossFirst = (half: Curve): Curve => [
+/** A whole outline from the half on one side of the line where the first number is 0. */
+export const withOtherSide = (half: Curve): Curve => [
   ...half,
   ...half
     .slice(1)
     .reverse()
     .map(([a, b]) => [-a, b] as const),
 ];
-/** A half outline made whole by mirroring it at the line where the second number is 0. */
-const acrossSecond = (half: Curve): Curve => [
+/** A whole outline from the half on one side of the line where the second number is 0. */
+const withOtherHalf = (half: Curve): Curve => [
   ...half,
   ...half
     .slice(1, -1)
@@ -76,7 +76,7 @@ const SHORT: Readonly<Record<ViewName, HairOutline>> = {
     ears: true,
     lines: [],
     hair: [
-      acrossFirst([
+      withOtherSide([
         [0, 0.515],
         [0.16, 0.49],
         [0.285, 0.39],
@@ -93,7 +93,7 @@ const SHORT: Readonly<Record<ViewName, HairOutline>> = {
     ears: true,
     lines: [],
     hair: [
-      acrossSecond([
+      withOtherHalf([
         [0.3, 0],
         [0.29, 0.1],
         [0.24, 0.19],
@@ -178,7 +178,7 @@ const TIED: Readonly<Record<ViewName, HairOutline>> = {
       [...TAIL_BEHIND].reverse().concat(TAIL_BEHIND.slice(1).map(([a, b]) => [-a, b] as const)) as Curve,
     ],
     hair: [
-      acrossFirst([
+      withOtherSide([
         [0, 0.51],
         [0.16, 0.485],
         [0.283, 0.385],
@@ -189,21 +189,21 @@ const TIED: Readonly<Record<ViewName, HairOutline>> = {
         [0.19, -0.15],
         [0.1, -0.18],
       ]),
-      acrossFirst(TAIL_BEHIND),
+      withOtherSide(TAIL_BEHIND),
     ],
   },
   plan: {
     ears: true,
     lines: [],
     hair: [
-      acrossSecond([
+      withOtherHalf([
         [-0.4, 0],
         [-0.43, 0.06],
         [-0.52, 0.1],
         [-0.59, 0.07],
         [-0.61, 0],
       ]),
-      acrossSecond([
+      withOtherHalf([
         [0.29, 0],
         [0.28, 0.1],
         [0.23, 0.19],
@@ -251,7 +251,7 @@ const FULL: Readonly<Record<ViewName, HairOutline>> = {
     ears: false,
     lines: [],
     hair: [
-      acrossFirst([
+      withOtherSide([
         [0, 0.525],
         [0.17, 0.5],
         [0.295, 0.4],
@@ -268,7 +268,7 @@ const FULL: Readonly<Record<ViewName, HairOutline>> = {
     ears: false,
     lines: [],
     hair: [
-      acrossSecond([
+      withOtherHalf([
         [0.315, 0],
         [0.305, 0.1],
         [0.255, 0.2],

@@ -1,5 +1,5 @@
 import type { ViewName } from '../graphics/view.ts';
-import type { Curve } from './hair-outlines.ts';
+import { type Curve, withOtherSide } from './hair-outlines.ts';
 
 /**
  * A head drawn square on, in head heights (chin to crown) from its middle. In profile: ahead and up; from behind: to port
@@ -132,21 +132,6 @@ const ABOVE_HALF: Curve = [
   [-0.41, 0.12],
 ];
 
-/** The other side of a half outline, so that both close to one curve. */
-const both = (
-  half: Curve,
-  mirror: (point: readonly [number, number]) => readonly [number, number],
-): Curve => [
-  ...half,
-  ...[...half]
-    .reverse()
-    .map(mirror)
-    .filter(([a, b], k) => k < half.length - 1 || Math.abs(a) + Math.abs(b) > 9),
-];
-/** Mirrors a point at the line where its first number is 0. */
-const acrossFirst = ([a, b]: readonly [number, number]) => [-a, b] as const;
-const acrossSecond = ([a, b]: readonly [number, number]) => [a, -b] as const;
-
 /** From behind. */
 const SECTION: HeadOutline = {
   nape: [
@@ -155,8 +140,8 @@ const SECTION: HeadOutline = {
     [0.17, -0.5],
     [0.17, -0.2],
   ],
-  face: both(BEHIND_HALF, acrossFirst),
-  ears: [EAR_BEHIND, EAR_BEHIND.map(acrossFirst)],
+  face: withOtherSide(BEHIND_HALF),
+  ears: [EAR_BEHIND, EAR_BEHIND.map(([a, b]) => [-a, b] as const)],
   lines: [],
 };
 
@@ -169,7 +154,7 @@ const PLAN: HeadOutline = {
     [0.4, 0.06],
     ...ABOVE_HALF.slice(1),
     [-0.435, 0],
-    ...[...ABOVE_HALF.slice(1)].reverse().map(acrossSecond),
+    ...[...ABOVE_HALF.slice(1)].reverse().map(([a, b]) => [a, -b] as const),
     [0.4, -0.06],
     [0.455, -0.035],
   ],

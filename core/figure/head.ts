@@ -14,7 +14,7 @@ import { HEAD_OUTLINES } from './head-outlines.ts';
 const HEAD_OF_HEADNECK = 0.65;
 const USUAL_HEADNECK = 0.2 * 1.75;
 const LESS = 0.3;
-/** Paddlers look ahead: of the trunk's lean the head keeps less than half. */
+/** Paddlers look ahead: the head leans less than half as far as the trunk (estimate). */
 const UPRIGHT = 1.6;
 /** Middle of the skull's base from the middle of the head, head heights: ahead and up. */
 const SKULL = [-0.14, -0.3] as const;

@@ -22,12 +22,12 @@ export type FigurePoints = Posed['points'];
 const SHORTS_TO = 0.42;
 /** Measured from the shoulder. */
 const SLEEVE_TO = 0.42;
-/** Where the thigh knelt on has left the seat, share of its sections. */
+/** Where the kneeling thigh has left the seat, share of its sections. */
 const GROWN = 0.4;
 /** A join reaches this far into the neighbour, and is so much thinner than the limb, shares of the limb's radius. */
 const JOIN = { reach: 1.1, radius: 0.97, end: 0.87 };
 
-/** Bones and ovals of a leg: the leg knelt on or the front leg. */
+/** Bones and ovals of the kneeling leg or the front leg. */
 interface Leg {
   /** Joint centre, metres. */
   readonly hip: Vec3;
@@ -81,7 +81,7 @@ function thighFlesh({ thigh, kneecap }: Leg, limb: Limb): Flesh[] {
   ];
 }
 
-/** The thigh of the leg knelt on, grown together with the seat at `hip`; the buttock over it goes over into it. */
+/** The kneeling thigh, joined with the seat at `hip` and with the buttock over it. */
 export function kneelingThigh(posed: Posed, hip: Oval, buttock: readonly Oval[]): Flesh[] {
   const leg = legOf(posed, 'kneeling');
   const grown = leg.thigh[Math.round((leg.thigh.length - 1) * GROWN)]!;

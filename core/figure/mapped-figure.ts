@@ -60,7 +60,7 @@ function mappedPart(part: BodyPart, map: SpaceMap): BodyPart {
   };
 }
 
-/** A round end is as large as the map makes it where it makes it largest. */
+/** A round end takes the largest radius that the map gives it in any direction. */
 function mappedOpening({ at, radius, ...opening }: Opening, map: SpaceMap): Opening {
   const directions = [
     { x: radius, y: 0, z: 0 },
@@ -71,7 +71,7 @@ function mappedOpening({ at, radius, ...opening }: Opening, map: SpaceMap): Open
   return { ...opening, at: map(at), radius: Math.max(...mapped) };
 }
 
-/** The head keeps its height; its three ways carry what the map makes of them. */
+/** The head keeps its height; its three axes are mapped. */
 function mappedHead({ at, height, ahead, port, up, hair }: Head, map: SpaceMap): Head {
   return {
     hair,

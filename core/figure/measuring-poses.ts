@@ -3,7 +3,7 @@ import { twoLink } from '../posture/two-link.ts';
 import { type Figure, figureOf } from './figure.ts';
 import type { FigurePoints } from './limbs.ts';
 
-/** How somebody stands, sits or kneels while a tape is held to them. */
+/** Pose of a person who is measured with a tape. */
 export type MeasuringPose = 'standing' | 'stretched' | 'sitting' | 'kneeling';
 
 /** The stature of the person in the pictures, and lengths between joints that go with it (survey's lines, rounded). Metres. */

@@ -7,9 +7,7 @@ import { kneelingThigh } from './limbs.ts';
 const BELT = 0.2;
 const ARMPIT = 0.86;
 const LAT = 0.6;
-/** How far chest and seat reach beside the trunk's middle, shares of stature: for their place before or behind others. */
-/** The chest's own shoulder beside the arm's, so that the arm's covers it. */
-const CAP = 1;
+/** How far the chest reaches beside the trunk's middle, share of stature: for its place before or behind others. */
 const CHEST = 0.085;
 /** As `CHEST`, for the seat. */
 const SEAT = 0.09;
@@ -75,7 +73,7 @@ function trunkOf({ points, body, form }: Posed): Trunk {
   };
 }
 
-/** Neck, chest and seat, in this order; the thigh knelt on is one body with the seat. */
+/** Neck, chest and seat, in this order; the kneeling thigh is one body with the seat. */
 export function trunkParts(posed: Posed, skull: Vec3): BodyPart[] {
   const { points, form } = posed;
   const { stature } = posed.body;
@@ -102,7 +100,7 @@ export function trunkParts(posed: Posed, skull: Vec3): BodyPart[] {
       flesh: [{ cover: 'top', ...yoke(posed, trunk, { collar, belt }) }],
       opens: (['lower', 'top'] as const).map((which) => ({
         at: points[`${which}Shoulder`],
-        radius: form.shoulderRadius * CAP * stature,
+        radius: form.shoulderRadius * stature,
         into: `${which}UpperArm`,
         cover: 'top' as const,
       })),
@@ -128,7 +126,7 @@ export function trunkParts(posed: Posed, skull: Vec3): BodyPart[] {
   ];
 }
 
-/** Half of the seat over the thigh knelt on: its cloth runs fair from one to the other. */
+/** Half of the seat over the kneeling thigh: its cloth runs fair from one to the other. */
 function hipOval({ points, body }: Posed, { front, across, up }: Trunk): Oval {
   const { stature } = body;
   const at = add(along(points.midHip, points.kneelingHip, 0.9), scale(front, -0.011 * stature));
@@ -138,7 +136,7 @@ function hipOval({ points, body }: Posed, { front, across, up }: Trunk): Oval {
   };
 }
 
-/** The lower seat's half over the thigh knelt on: its lowest section and the next that the form gives, kept within the seat. */
+/** The lower seat's half over the kneeling thigh: its lowest section and the next one of the form, kept within the seat. */
 function buttock({ points, between }: Posed, { ovals }: Trunk): Oval[] {
   const aside = scale(subtract(points.kneelingHip, points.midHip), 0.5);
   return [ovals[0]!, ovals[1 + between]!].map(({ at, axes: [across, front, up] }) => ({
@@ -164,7 +162,7 @@ function yoke(
   { ovals, shares }: Trunk,
   { collar, belt }: { collar: Oval; belt: number },
 ): Pick<Flesh, 'chains' | 'hulls'> {
-  const radius = form.shoulderRadius * CAP * body.stature;
+  const radius = form.shoulderRadius * body.stature;
   const oval = (share: number) => ovals[shares.findIndex((at) => at >= share)]!;
   const [chest, lat] = [oval(ARMPIT), oval(LAT)];
   const top = ovals.at(-1)!;

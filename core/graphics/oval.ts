@@ -57,7 +57,7 @@ export function turn(count: number): { cos: Float64Array; sin: Float64Array } {
 /** An oval of this mean radius gets all directions, metres; smaller ones fewer, evenly with the root of their size. */
 const WHOLE = 0.06;
 
-/** In how many directions to look round some ovals, an even number: small ones need fewer. */
+/** Number of directions for sampling some ovals' outline, even: small ones need fewer. */
 export function directionsFor(ovals: readonly FlatOval[], most: number): number {
   let largest = 0;
   for (const { xx, yy } of ovals) largest = Math.max(largest, xx + yy);
@@ -65,12 +65,12 @@ export function directionsFor(ovals: readonly FlatOval[], most: number): number 
   return Math.max(10, 2 * Math.round((most / 2) * Math.min(1, share)));
 }
 
-/** Under this an oval is a point, square metres. */
+/** Below this an oval is a point, square metres. */
 const POINT = 1e-12;
 
 /**
- * The tight outline round some ovals as a convex ring, counter-clockwise, felt out in at most so many directions, fewer where it is small: in each the
- * farthest point of any oval. It never crosses itself, whatever the ovals do.
+ * The tight outline round some ovals as a convex ring, counter-clockwise: the farthest point of any oval in each of at most
+ * `most` directions, fewer where it is small. It never crosses itself.
  */
 export function hullRing(ovals: readonly FlatOval[], most: number): Line {
   const directions = directionsFor(ovals, most);

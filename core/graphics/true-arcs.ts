@@ -4,7 +4,7 @@ import type { ViewPoint } from './view.ts';
 const ON_CIRCLE = 1e-4;
 /** Fewer points may lie on one circle by chance: three always do. */
 const LEAST_POINTS = 7;
-/** A bulge tells no full circle (tan of a quarter of it has no end): an arc stops short of one, radians. */
+/** Longest arc, radians: the bulge of a full circle would be infinite. */
 const MOST_SWEEP = 1.9 * Math.PI;
 
 /** A corner of a line and how its next stretch runs: straight (0), or as an arc, the tangent of a quarter of the angle it turns by. */
@@ -16,8 +16,8 @@ export interface ArcCorner {
 }
 
 /**
- * A line through points with its true arcs told: where seven points or more lie on one circle, their ends are kept and the stretch
- * between is an arc. All else stays as it is.
+ * A line through points with its arcs recognised: where seven points or more lie on one circle, their ends are kept and the
+ * stretch between is an arc. All else stays.
  */
 export function withTrueArcs(points: readonly ViewPoint[]): ArcCorner[] {
   const corners: ArcCorner[] = [];

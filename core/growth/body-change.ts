@@ -18,7 +18,7 @@ export interface BodyChange {
   readonly days: number;
 }
 
-/** Nearer than this two measurings of a body say more of the hour of the day than of growth, days (estimate). */
+/** Two measurings nearer than this show the time of day more than growth, days (estimate). */
 const LEAST_DAYS = 28;
 
 /**
@@ -33,7 +33,7 @@ export function latestChange(values: readonly DatedValue[]): BodyChange | null {
   return from ? { from, to, by: to.value - from.value, days: daysBetween(from.takenOn, to.takenOn) } : null;
 }
 
-/** What is odd about a stature or a mass beside an earlier one: more likely a slip than a body. */
+/** Why a stature or a mass is not believable after an earlier one: more likely an error than a body. */
 export type BodySlip = 'shrunk' | 'shot-up' | 'mass-jumped';
 
 /** A stature may read this much less than before, metres: two hands, morning and evening (three of `STATURE_SD`). */

@@ -2,9 +2,9 @@ import { type Athlete, TAPE_MEASURES, type TapeMeasure } from '../document/athle
 import { forFit } from '../document/consent.ts';
 import { grownAthlete } from './grown-athlete.ts';
 
-/** Stature and tape readings nearer than this are the same body read by another hand, metres. */
+/** Stature and tape readings nearer than this are the same body measured by another person, metres (estimate). */
 const SAME_LENGTH_M = 0.005;
-/** Body mass differs by this much from breakfast to supper, kilograms. */
+/** Body mass changes by this much within a day, kilograms (estimate). */
 const SAME_MASS_KG = 1;
 
 /** How an athlete as measured now differs from the copy that a fit carries. */
@@ -13,15 +13,15 @@ export interface BodyDifference {
   readonly statureM: number;
   /** Positive where the athlete is heavier now. */
   readonly massKg: number;
-  /** Tape measures that read otherwise, or are new. */
+  /** Tape measures that differ, or are new. */
   readonly tape: readonly TapeMeasure[];
-  /** True where the personal limits are others. */
+  /** True where the personal limits differ. */
   readonly limits: boolean;
 }
 
 /**
- * What has changed in a body since a fit took its copy of it; null where nothing did beyond what a tape and a scale repeat
- * to. A copy at 1.52 m against 1.56 m now gives `statureM` 0.04.
+ * What has changed in a body since a fit took its copy of it; null where nothing changed beyond the repeatability of tape and
+ * scale. A copy at 1.52 m against 1.56 m now gives `statureM` 0.04.
  */
 export function bodyDifference(copy: Athlete, newest: Athlete): BodyDifference | null {
   const statureM = newest.statureM - copy.statureM;
@@ -38,8 +38,8 @@ export function bodyDifference(copy: Athlete, newest: Athlete): BodyDifference |
 }
 
 /**
- * The athlete that a fit should carry now: as measured newly, without the consents. A tape reading that still says what
- * the fit's copy said, though the stature has changed, was not taken again: it is scaled with stature and doubted more.
+ * The athlete that a fit should carry now: the newest measures, without the consents. A tape reading that is unchanged although
+ * the stature has changed was not taken again: it is scaled with stature and its doubt widened.
  */
 export function athleteForFit(copy: Athlete, newest: Athlete): Athlete {
   const now = forFit(newest);
@@ -56,7 +56,7 @@ export function athleteForFit(copy: Athlete, newest: Athlete): Athlete {
 /** One tape reading as the document has it. */
 type Reading = NonNullable<Athlete['tape'][TapeMeasure]>;
 
-/** Whether the roster still has the reading that a copy took: the same one, or one that the copy has scaled since. */
+/** Whether the list of athletes still has the reading that a copy took: the same one, or one that the copy has scaled since. */
 function isOlder(copied: Reading, listed: Reading): boolean {
   if (copied.takenOn !== listed.takenOn) return false;
   return copied.valueM === listed.valueM || (copied.sdM ?? 0) > (listed.sdM ?? 0);

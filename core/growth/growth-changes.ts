@@ -5,22 +5,22 @@ import { SEVERITIES, type SideEffect } from '../evaluation/finding.ts';
 import { sideEffectsOf } from '../evaluation/side-effects.ts';
 import { athleteForFit } from './body-difference.ts';
 
-/** What a grown body does to a fit whose fittings stay where they are. */
+/** Effect of a grown body on a fit whose fittings stay. */
 export interface GrowthChanges {
   /** The same fittings with the athlete as measured now. */
   readonly fit: Fit;
-  /** Findings that move, those that turn for the worse first; SI. */
+  /** Findings that change, those that become worse first; SI. */
   readonly changes: readonly SideEffect[];
   /** Findings that keep their value and their severity. */
   readonly unmoved: number;
 }
 
-/** How much worse a finding says it is after than before: steps of severity, negative for better. */
+/** How much worse a finding becomes: steps of severity, negative for better. */
 export function worsening({ severityFrom, severityTo }: SideEffect): number {
   return SEVERITIES.indexOf(severityTo) - SEVERITIES.indexOf(severityFrom);
 }
 
-/** The predicted change in every finding of a fit when the copy of an athlete in `seat` gives way to `newest`. */
+/** The predicted change in every finding of a fit when `newest` replaces the copy of an athlete in `seat`. */
 export function growthChanges(
   evaluator: Evaluator,
   { fit, seat, newest }: { fit: Fit; seat: number; newest: Athlete },

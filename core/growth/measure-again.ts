@@ -3,8 +3,8 @@ import { ageOn } from '../units/age.ts';
 import { daysBetween } from './calendar-days.ts';
 
 /**
- * Mean growth in stature at each age in whole years, metres a year, from the ninth to the eighteenth birthday. From memory:
- * charts of height velocity (Tanner and Whitehouse 1976), not looked up: good for a reminder, for nothing else.
+ * Mean growth in stature at each age in whole years, metres a year, from the ninth to the eighteenth birthday. From memory of
+ * charts of height velocity (Tanner and Whitehouse 1976): good enough for a reminder only.
  */
 const YEARLY_GROWTH_M: Readonly<Record<'female' | 'male', readonly number[]>> = {
   female: [0.056, 0.058, 0.064, 0.064, 0.045, 0.025, 0.012, 0.006, 0.002],
@@ -20,7 +20,7 @@ const DUE_M = 0.015;
 const DAYS_A_YEAR = 365.25;
 const DAYS_A_MONTH = DAYS_A_YEAR / 12;
 
-/** Why somebody should be measured again: whole months since the last time, age now, growth to be expected, metres. */
+/** Why an athlete should be measured again. */
 export interface GrowthDue {
   /** Whole months since the last measurement. */
   readonly months: number;
@@ -44,7 +44,7 @@ export function measureAgain(athlete: Athlete, today: string): GrowthDue | null 
   return { months: Math.floor(days / DAYS_A_MONTH), ageYears: ageOn(bornOn, today), likelyM };
 }
 
-/** Metres a year at an age; the mean of both tables where the sex is not said; nought from the eighteenth birthday. */
+/** Metres a year at an age; the mean of both tables where the sex is not given; 0 from the eighteenth birthday. */
 function yearlyGrowth({ sex }: Athlete, ageYears: number): number {
   const at = (table: readonly number[]) => table[Math.max(0, ageYears - FIRST_AGE)] ?? 0;
   const { female, male } = YEARLY_GROWTH_M;

@@ -1,4 +1,7 @@
-/** How a tape reading answers the body: its covariances with the body lengths and its own variance, doubt of the reading counted in. m². */
+/**
+ * Response of a tape reading to the body: its covariances with the body lengths and its own variance, including the doubt of
+ * the reading. m².
+ */
 export interface MeasureModel<Name extends string = string> {
   readonly measure: Name;
   /** In the order of the lengths. */
@@ -7,7 +10,7 @@ export interface MeasureModel<Name extends string = string> {
   readonly variance: number;
 }
 
-/** What taking one measure would do for a value's spread. */
+/** Effect of taking one measure on a value's spread. */
 export interface Tightening<Name extends string = string> {
   readonly measure: Name;
   /** Standard deviation now and after, in the value's unit. */
@@ -17,9 +20,9 @@ export interface Tightening<Name extends string = string> {
 }
 
 /**
- * How much each tape measure would tighten a value that answers the body lengths with `slopes` (value's unit per metre)
- * and whose variance is `variance` in all: the best first. Bayes' rule for jointly normal quantities:
- * Var(q | m) = Var q − Cov(q, m)² / Var m.
+ * How much each tape measure would narrow a value that depends on the body lengths by `slopes` (value's unit per metre) and
+ * whose variance is `variance` in all: the best first. Bayes' rule for jointly normal quantities: Var(q | m) = Var q − Cov(q,
+ * m)² / Var m.
  */
 export function tightenings<Name extends string>(
   value: { slopes: readonly number[]; variance: number },

@@ -6,7 +6,7 @@ export interface Linearised {
   readonly jacobian: readonly (readonly number[])[];
 }
 
-/** A step that changes no unknown by more than this share of its scale is no step. */
+/** Least pivot: smaller ones are raised to it. */
 const PIVOT_FLOOR = 1e-14;
 
 /** JᵀJ (its lower half, row by row) and Jᵀr of a linearised problem. */
@@ -36,7 +36,7 @@ export function boundedStep(
   return fixed.map((f) => f ?? 0);
 }
 
-/** Row by row, passing over zeros: a crew's rows are mostly zero, each seat answers its own fittings. */
+/** Row by row, skipping zeros: a crew's rows are mostly zero, because each seat depends on its own fittings. */
 function normalOf({ residuals, jacobian }: Linearised, n: number): Normal {
   const matrix = new Float64Array(n * n);
   const slope = new Float64Array(n);
@@ -51,8 +51,7 @@ function normalOf({ residuals, jacobian }: Linearised, n: number): Normal {
   return { matrix, slope };
 }
 
-/** The step with some unknowns fixed; the others stand where the damped normal equations have them. */
-/** The step with some unknowns fixed: normal equations of the others, what the fixed ones do brought to the right side. */
+/** The step with some unknowns fixed: the normal equations of the others, with the fixed ones' part on the right side. */
 function solveFree({ matrix, slope }: Normal, fixed: readonly (number | null)[], damping: number): number[] {
   const n = fixed.length;
   const product = (i: number, j: number) => matrix[i < j ? j * n + i : i * n + j]!;

@@ -2,6 +2,7 @@ import { BANDS } from '../evaluation/bands.ts';
 import type { Finding, Quantity } from '../evaluation/finding.ts';
 import { DECIDED_SIGMAS, judgedOf } from '../evaluation/probability.ts';
 import type { Report } from '../evaluation/report.ts';
+import { keyOf } from '../evaluation/value-table.ts';
 import { isSerious, placeable, VIOLATION_SCALE } from './objective.ts';
 
 /**
@@ -20,28 +21,31 @@ export interface Edges {
   readonly weight: number;
 }
 
-/** What one unit of violation costs beside one unit of moves where findings come first. */
+/** Cost of one unit of violation against one unit of moves, where findings come first. */
 const FIRST = 50;
 
-/** Share of a doubt that values keep from the edge where their severity turns, so that p itself is clearly past it. */
+/** Share of a doubt that values keep from the edge where their severity changes, so that p is clearly past it. */
 const KEPT = 0.01;
 
-/** What is set without doubt is asked this far inside its band, in units of violation (8 µm): on the edge, rounding decides. A grid line there still serves. */
+/**
+ * Values without doubt are aimed this far inside their band, in units of violation (8 µm): exactly on the edge, rounding would
+ * decide. A grid line at the edge still serves.
+ */
 const EXACT = 0.0015;
 
 /** A report's values by id and seat. */
 function quantityTable({ quantities }: Report): Map<string, Quantity> {
-  return new Map(quantities.map((q) => [`${q.id}@${q.seat}`, q]));
+  return new Map(quantities.map((q) => [keyOf(q.id, q.seat), q]));
 }
 
-/** What a finding's probability is told by, from the values as they are now. */
+/** The judged value of a finding, from the values as they are now. */
 function judged(finding: Finding, quantities: ReadonlyMap<string, Quantity>) {
-  return judgedOf(quantities.get(`${finding.quantity}@${finding.seat}`) ?? finding);
+  return judgedOf(quantities.get(keyOf(finding.quantity, finding.seat)) ?? finding);
 }
 
 /**
- * Edges within which nothing says *change* or *stop*. A rule of thumb about a place that is not kept, and works, may stay as far
- * out as it is: it is no more than a check. Those named `strict` must come in.
+ * Edges within which nothing says *change* or *stop*. A rule of thumb about a place that is not kept but works may stay as far
+ * out as it is: it is at most a check. Those named `strict` must come in.
  */
 export function settledEdges(report: Report, strict: ReadonlySet<string>): Edges[] {
   const quantities = quantityTable(report);
@@ -55,9 +59,9 @@ export function settledEdges(report: Report, strict: ReadonlySet<string>): Edges
 }
 
 /**
- * How far inside its band a value should lie, in its doubts, and what each doubt short of that costs, in units of moves. Dear
- * where it would say *check*, cheap where it is nearly sure: together they share room out as the least probability of
- * staying in a band asks, and a value that is well inside costs nothing.
+ * How far inside its band a value should lie, in its doubts, and the cost of each doubt short of that, in units of moves: high
+ * where it would say *check*, low where it is nearly sure. Together they share room so that the least probability of staying in
+ * a band is as large as possible. A value well inside costs nothing.
  */
 const TIERS = [
   { sigmas: DECIDED_SIGMAS + KEPT, weight: 60 },
@@ -66,10 +70,13 @@ const TIERS = [
   { sigmas: 2.5, weight: 0.7 },
 ] as const;
 
-/** Doubt of what is set and so has none: a share of its band's width, or where that is open on one side, in metres and radians. */
+/**
+ * Stand-in for the doubt of a value that is set and has none: a share of its band's width, or metres and radians where the band
+ * is open.
+ */
 const SET_DOUBT = { share: 0.1, m: 0.001, rad: 0.02 } as const;
 
-/** Edges well inside every band, by each value's doubt: the middle of what holds. `keep` tells which findings are asked. */
+/** Edges well inside every band, by each value's doubt. `keep` selects the findings. */
 export function middleEdges(report: Report, keep: (finding: Finding) => boolean): Edges[] {
   const quantities = quantityTable(report);
   return placeable(report.findings)
@@ -86,13 +93,13 @@ export function middleEdges(report: Report, keep: (finding: Finding) => boolean)
     });
 }
 
-/** The least doubt that counts: a share of the band, or a usual one where the band is open. */
+/** The least doubt that is used: a share of the band, or a fixed one where the band is open. */
 function setDoubt({ band: { min, max }, unit }: Finding): number {
   if (min !== null && max !== null) return SET_DOUBT.share * (max - min);
   return unit === 'rad' ? SET_DOUBT.rad : SET_DOUBT.m;
 }
 
-/** Edges that clear one finding and let none of the others read worse than it does now. */
+/** Edges that clear one finding and make no other worse than it is now. */
 export function clearingEdges(report: Report, cleared: string): Edges[] {
   const quantities = quantityTable(report);
   return placeable(report.findings).map((f) => {
@@ -111,7 +118,7 @@ function reachingTo(edges: Edges, value: number): Edges {
   };
 }
 
-/** Where a finding's severity turns to *check* (good) or to *change* or *stop* (settled). */
+/** Where a finding's severity changes to *check* (good) or to *change* or *stop* (settled). */
 function turningEdges(finding: Finding, sd: number, goal: 'good' | 'settled'): Edges {
   const by = goal === 'good' ? DECIDED_SIGMAS + KEPT : KEPT - DECIDED_SIGMAS;
   const scale = VIOLATION_SCALE[finding.unit];
@@ -133,12 +140,12 @@ export function insideBand({ band }: Finding, inward: number): Pick<Edges, 'low'
   return { low: low ?? null, high: high ?? null };
 }
 
-/** Whether a finding is a rule of thumb about a place, which serves an outcome, and no coach's own. */
+/** Whether a finding comes from a rule of thumb about a place that serves an outcome, and not from a coach's own band. */
 export function servesOutcome({ quantity, band }: Finding): boolean {
   return band.source !== "coach's own" && BANDS.some((rule) => rule.quantity === quantity && rule.serves);
 }
 
-/** What values outside their edges cost, in units of moves; zero where all are within. */
+/** Cost of values outside their edges, in units of moves; zero where all are within. */
 export function costPast(edges: readonly Edges[], values: ReadonlyMap<string, number>): number {
   return edges.reduce((sum, { id, low, high, scale, weight }) => {
     const value = values.get(id);

@@ -19,7 +19,7 @@ import { fromSingle, type SeatSetting, usualSetting } from './usual-setting.ts';
 /** Settings are whole millimetres. */
 const WOOD_STEP = 0.001;
 
-/** What a first setting is made of: whose body, in which boat, at which seat's datum (boat frame, metres), on which side. */
+/** Input of a first setting: body, boat, the seat's datum (boat frame, metres) and side. */
 export interface FirstGiven {
   readonly body: BodyEstimate;
   readonly boat: Boat;
@@ -28,7 +28,7 @@ export interface FirstGiven {
   readonly side: Side;
   /** The paddler's setting in a single, which a seat in a crew begins from. */
   readonly single?: SeatSetting;
-  /** What holds for this athlete alone: personal limits and own bands, which the setting keeps as every other. */
+  /** The athlete's own limits and bands, which the setting keeps like all others. */
   readonly own?: Pick<Athlete, 'limits' | 'bands'>;
 }
 
@@ -80,14 +80,14 @@ function middleOf(setting: SeatSetting, { body, boat, stationX, own }: FirstGive
   return { ...moved, bands: setting.bands };
 }
 
-/** A middle that still leaves something to change or stop, which a hard personal limit may do, is mended like every fit. */
+/** A setting that still leaves something to change or stop, as a hard personal limit may, is changed like any fit. */
 function clearedOf(evaluator: Evaluator, fit: Fit, index: number): Fit {
   const { findings } = evaluator.evaluate(fit);
   const serious = placeable(findings).filter((f) => f.seat === index && isSerious(f));
   return serious.length > 0 ? propose(evaluator, fit, [index]).fit : fit;
 }
 
-/** The athlete that a body stands for while it is evaluated; nothing else is known of them. */
+/** A stand-in athlete for a body while it is evaluated. */
 function somebody({ stature, mass }: BodyEstimate, side: Side, own: FirstGiven['own']) {
   const limits = own?.limits ?? [];
   return athleteSchema.parse({

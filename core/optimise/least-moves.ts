@@ -1,7 +1,4 @@
-/**
- * A condition sign · slopes · x ÷ scale ≥ least on the moves x. What is missing of it costs `weight` for each unit; null where
- * nothing may be.
- */
+/** A condition sign · slopes · x ÷ scale ≥ least on the moves x. A shortfall costs `weight` for each unit; null forbids any. */
 export interface Condition {
   /** One for each move, in the value's unit per unit of that move. */
   readonly slopes: readonly number[];
@@ -35,7 +32,7 @@ interface Box {
 /** Numbers closer to zero than this count as zero. */
 const ZERO = 1e-9;
 
-/** Pivots after which the best point so far is taken; 5 to 40 are usual. */
+/** Most pivots; then the best point so far is taken. 5 to 40 are usual. */
 const MOST_PIVOTS = 400;
 
 /**
@@ -99,14 +96,14 @@ function missingAt(conditions: readonly Condition[], x: readonly number[]): numb
   return sum;
 }
 
-/** What a condition misses at x; negative where it is met with something over. */
+/** Shortfall of a condition at x; negative where it is more than met. */
 function missingOf({ slopes, sign, scale, least }: Condition, x: readonly number[]): number {
   let sum = 0;
   for (let j = 0; j < slopes.length; j++) sum += slopes[j]! * x[j]!;
   return least - (sign * sum) / scale;
 }
 
-/** Those conditions that some moves within a box leave unmet: the others hold whatever is done. */
+/** Conditions that some moves within a box would not meet; the others always hold. */
 export function failing(conditions: readonly Condition[], { low, high }: Box): Condition[] {
   return conditions.filter(({ slopes, sign, scale, least }) => {
     let worst = 0;

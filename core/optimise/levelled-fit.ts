@@ -7,9 +7,9 @@ import { propose } from './propose.ts';
 import { beginning, smallestChange } from './smallest-change.ts';
 
 /**
- * A crew whose seats have each their first setting, moved all together as little as brings the whole boat's values well inside their
- * bands too: even trim, heel, room between the seats. A fit of one seat, with an empty seat or nothing to mend is the very same
- * object. Deterministic.
+ * A crew whose seats each have their first setting, with the smallest common change that also brings the whole boat's values
+ * well inside their bands: trim, heel, room between the seats. A fit of one seat, with an empty seat or with nothing to improve
+ * is returned as the same object. Deterministic.
  */
 export function levelledFit(fit: Fit): Fit {
   if (fit.seats.length < 2 || fit.seats.some((seat) => seat.athlete === null)) return fit;
@@ -24,6 +24,6 @@ export function levelledFit(fit: Fit): Fit {
   const search = { evaluator, fit, held, places };
   const edges = middleEdges(held, () => true);
   const levelled = smallestChange(search, edges, { from: beginning(search), measurings: 0 }).here.fit;
-  // Values that bend may leave something to change after all: that is put right as in any fit.
+  // Nonlinear values may still leave something to change: that is changed as in any fit.
   return seriousCount(evaluator.evaluate(levelled)) > 0 ? propose(evaluator, levelled).fit : levelled;
 }

@@ -2,7 +2,7 @@ import { costPast, type Edges } from './edges.ts';
 import type { Condition } from './least-moves.ts';
 import { type Point, type Slopes, sizeOf } from './moves.ts';
 
-/** Where the slopes are known: a point, and the slopes there or carried to there. */
+/** A point and the slopes there, measured or updated. */
 export interface Linear {
   /** Where the values themselves were computed. */
   readonly here: Point;
@@ -17,7 +17,7 @@ export interface Box {
   readonly high: readonly number[];
 }
 
-/** What a search brings down: what values past their edges cost, and the size of the moves. */
+/** What a search minimises: the cost of values past their edges plus the size of the moves. */
 export function meritOf(edges: readonly Edges[], { values, x }: Pick<Point, 'values' | 'x'>): number {
   return costPast(edges, values) + sizeOf(x);
 }

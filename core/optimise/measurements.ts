@@ -12,7 +12,7 @@ import type { Report } from '../evaluation/report.ts';
 import { seatFrame, solveSeat } from '../evaluation/seat-state.ts';
 import { type MeasureModel, type Tightening, tightenings } from './best-measurement.ts';
 
-/** Which quantity of a fit, and whose body is to be measured. */
+/** The quantity to narrow, and the athlete to be measured. */
 export interface MeasuringGoal {
   /** Id of the quantity; `seat` is the quantity's own, null for one of the boat. */
   readonly quantity: Pick<Quantity, 'id' | 'seat'>;
@@ -24,9 +24,9 @@ export interface MeasuringGoal {
 const HALF_STEP = 0.002;
 
 /**
- * Which tape measure, not yet taken, would tighten a quantity most: every one with the quantity's standard deviation now
- * and after, the best first. Slopes to the body lengths by central differences of the whole pipeline; the rest of the
- * quantity's variance (`report` has it) stays as it is. Empty where the seat is empty or the quantity was not computed.
+ * Which tape measure, not yet taken, would narrow a quantity most: every one with the quantity's standard deviation now and
+ * after, the best first. Slopes to the body lengths by central differences of the whole pipeline; the rest of the quantity's
+ * variance (`report` has it) stays as it is. Empty where the seat is empty or the quantity was not computed.
  */
 export function measurementsFor(fit: Fit, report: Report, goal: MeasuringGoal): Tightening<TapeMeasure>[] {
   const athlete = fit.seats[goal.athleteOf]?.athlete;
@@ -45,7 +45,7 @@ export function quantityOf(
 
 /**
  * Change of the quantity per metre of each body length, in the order of `BODY_LENGTHS`: two solves of one seat for each of
- * fourteen lengths. A quantity that cannot be computed with a length changed (a boat that swamps) counts as not answering it.
+ * fourteen lengths. If a quantity cannot be computed with a changed length (the boat swamps), its slope counts as 0.
  */
 function slopesToLengths(fit: Fit, goal: MeasuringGoal): number[] {
   const boat = boatState(fit);
@@ -72,7 +72,7 @@ function longer(body: BodyEstimate, name: BodyLength, by: number): BodyEstimate 
   return { ...body, lengths: { ...body.lengths, [name]: { ...estimate, value: estimate.value + by } } };
 }
 
-/** The measures that nobody has taken of this athlete, as the body's joint spread knows them, the doubt of a reading added. */
+/** The measures that are not taken yet, from the body's joint spread, with the doubt of a reading added. */
 function untaken(athlete: Athlete): MeasureModel<TapeMeasure>[] {
   const { covariance } = bodySpread(bodyInputOf(athlete));
   return TAPE_MEASURES.filter((measure) => !athlete.tape[measure]).map((measure) => {

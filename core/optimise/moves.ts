@@ -26,7 +26,8 @@ export type Slopes = ReadonlyMap<string, readonly number[]>;
 
 /**
  * Steps of the differences, in units of moves: 1 mm and 0.3° near an answer; 1 cm and 3° where a search begins, because values
- * that are the least of several (the support margin) bend, and what a move does at first says little of what it will do.
+ * that are the least of several (the support margin) are not linear: their slope at the start does not show the effect of a
+ * long move.
  */
 export const PROBE = { fine: 0.1, coarse: 1 } as const;
 
@@ -39,8 +40,8 @@ export function startOf({ fit }: Pick<Search, 'fit'>, { seat, coordinate }: Coor
 }
 
 /**
- * The fit with the coordinates moved by `x` units (1 cm, 3°); one without moves is the very same object. Seats that stand as at a
- * point `near` are the same objects as there, which the evaluator knows.
+ * The fit with the coordinates moved by `x` units (1 cm, 3°); without moves it is the same object. Seats that are as at a point
+ * `near` are the same objects as there, so that the evaluator's caches serve.
  */
 export function fitAt(
   search: Pick<Search, 'fit' | 'places'>,
@@ -69,7 +70,7 @@ export function judgedSlopes({ evaluator, held, places }: Search, here: Point, p
     const { moveUnit } = COORDINATES[place.coordinate];
     const by = here.x[i]! > 0 ? -probe : probe;
     const at = coordinateOf(here.fit.seats[place.seat]!, place.coordinate);
-    // One seat moves and the others stay the same objects, which the evaluator knows.
+    // One seat moves; the others stay the same objects, so that the evaluator's caches serve.
     const after = evaluator.judgedHolding(withCoordinate(here.fit, place, at + by * moveUnit), held);
     return new Map([...here.values].map(([id, value]) => [id, ((after.get(id) ?? value) - value) / by]));
   });
@@ -84,8 +85,8 @@ export function carriedSlopes(slopes: Slopes, from: Point, to: Point): Slopes {
   return new Map(
     [...slopes].map(([id, row]) => {
       const before = from.values.get(id) ?? 0;
-      const foretold = row.reduce((sum, slope, i) => sum + slope * step[i]!, 0);
-      const missed = (to.values.get(id) ?? before) - before - foretold;
+      const predicted = row.reduce((sum, slope, i) => sum + slope * step[i]!, 0);
+      const missed = (to.values.get(id) ?? before) - before - predicted;
       return [id, row.map((slope, i) => slope + (missed * step[i]!) / square)];
     }),
   );

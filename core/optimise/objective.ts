@@ -20,7 +20,9 @@ export const VIOLATION_SCALE: Readonly<Record<Unit, number>> = {
  */
 const BEYOND_DOUBT = 1.05;
 
-/** Farther inside than this share of the band's width nothing is aimed: such a band is too narrow for the value's doubt. */
+/**
+ * Largest share of the band's width by which a proposal aims inside: beyond it the band is too narrow for the value's doubt.
+ */
 const CLEARABLE_SHARE = 0.35;
 
 /** In a band that narrow, proposals aim inside by the doubt, but by no more than this share of the width. */
@@ -51,9 +53,9 @@ export function placeable(findings: readonly Finding[]): Finding[] {
 const NOT_YET_SERIOUS = 0.8;
 
 /**
- * How much more a violation counts that makes a finding say *change* or *stop*. Squares alone would set a pad 1 cm outside its
- * band, which says *change*, to spare three others half a doubt each, which say *check* either way: of 40 invented paddlers in
- * the sample single with its mark at mid-length, 15 were left so.
+ * How much more a violation counts that makes a finding say *change* or *stop*. With squares alone a pad may end 1 cm outside
+ * its band (*change*) to save three others half a doubt each (*check* either way): that happened to 15 of 40 invented paddlers
+ * in the sample single with its datum at mid-length.
  */
 const SERIOUS_WEIGHT = 8;
 

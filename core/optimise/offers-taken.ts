@@ -9,7 +9,7 @@ const MOST_TAKEN = 4;
 
 /**
  * The fit of a search after its offers are taken, the cheapest first, until no check is left that a change would clear without
- * another finding reading worse. The very same fit where nothing is offered. Deterministic.
+ * making another finding worse. The same object where nothing is offered. Deterministic.
  */
 export function withOffersTaken({ evaluator, fit, places }: Omit<Search, 'held'>): Fit {
   let best = fit;

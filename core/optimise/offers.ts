@@ -7,7 +7,7 @@ import { placeable } from './objective.ts';
 import { movesBetween, type ProposedMove } from './proposed-move.ts';
 import { beginning, smallestChange } from './smallest-change.ts';
 
-/** A check that could be cleared, and its price: the moves beyond the proposal, their size and what else they do. */
+/** A check that could be cleared, and its price: the moves beyond the proposal, their size and side effects. */
 export interface Offer {
   readonly finding: Finding;
   readonly moves: readonly ProposedMove[];
@@ -17,9 +17,9 @@ export interface Offer {
 }
 
 /**
- * For each check of a proposal the smallest change that clears it and lets no other finding read worse. Checks that no such change
- * clears are left out, and those that are not `asked` for. `search` begins at the proposal; a finding of one seat moves that seat
- * alone.
+ * For each check of a proposal the smallest change that clears it and makes no other finding worse. Checks that no such change
+ * clears are left out, and those that are not `asked` for. `search` begins at the proposal; a finding of one seat moves that
+ * seat alone.
  */
 export function offersFor(search: Search, asked: (finding: Finding) => boolean = () => true): Offer[] {
   const checks = placeable(search.held.findings).filter((f) => f.severity === 'check' && asked(f));

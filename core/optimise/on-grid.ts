@@ -5,19 +5,19 @@ import { failing, type LeastMoves, leastMoves } from './least-moves.ts';
 import { type Box, conditionsAt, type Linear, meritOf } from './linear-model.ts';
 import { carriedSlopes, type Point, pointAt, type Search, startOf } from './moves.ts';
 
-/** What one more coordinate that moves may save, in units of moves: a coach wants to turn few screws. */
+/** A coordinate stays where it is if that costs at most this much more, in units of moves: fewer fittings to move. */
 const ONE_SCREW = 0.15;
 
-/** Holes and grid lines this near are taken to be there. */
+/** Holes and grid lines within this distance count as met. */
 const SLACK = 1e-6;
 
 /** Times that moves are brought onto the grid before the best is taken. */
 const MOST_TRIES = 3;
 
 /**
- * Moves brought to whole millimetres, half degrees and holes: as few coordinates as serve, each set in turn to the grid line
- * beside it that costs less, the others solved again around it; then verified and, where a value fell out, done again
- * with the slopes corrected. Last, each move is put back that nothing needs.
+ * Moves brought to whole millimetres, half degrees and holes: as few coordinates as possible, each set in turn to the cheaper
+ * grid line beside it while the others are solved again. The result is verified and, where a value left its edges, done again
+ * with corrected slopes. Last, moves that nothing needs are undone.
  */
 export function settledOnGrid(
   search: Search,

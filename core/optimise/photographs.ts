@@ -8,7 +8,7 @@ import { toDegrees } from '../units/angle.ts';
 import type { Tightening } from './best-measurement.ts';
 import { type MeasuringGoal, quantityOf } from './measurements.ts';
 
-/** What can be read off a photograph of the athlete in the boat: an angle of the posture, or the top hand's height. */
+/** A value that can be read from a photograph of the athlete in the boat: an angle of the posture, or the top hand's height. */
 export type Photographed = StanceUnknown | 'topHand';
 
 /** A fit in which a reading has been taken, just as the model expects it. */

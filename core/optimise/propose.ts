@@ -3,6 +3,7 @@ import { freeCoordinates } from '../document/fitting-coordinate.ts';
 import type { Evaluator } from '../evaluation/evaluator.ts';
 import type { Finding } from '../evaluation/finding.ts';
 import type { Report } from '../evaluation/report.ts';
+import { keyOf } from '../evaluation/value-table.ts';
 import { servesOutcome, settledEdges } from './edges.ts';
 import { fitAt, type Search, sizeOf } from './moves.ts';
 import { isSerious, placeable, seriousCount } from './objective.ts';
@@ -18,11 +19,11 @@ export interface Proposal {
   readonly moves: readonly ProposedMove[];
   /** Findings that still say change or stop. */
   readonly uncleared: readonly Finding[];
-  /** Checks that may be cleared too, each with its price from this fit; taken or left one by one. */
+  /** Checks that may be cleared too, each with its price from this fit. */
   readonly offers: readonly Offer[];
 }
 
-/** Times that the doubts are taken again where they grew on the way. */
+/** Most passes with new doubts, where they grew on the way. */
 const MOST_PASSES = 3;
 
 /**
@@ -41,7 +42,7 @@ export function propose(evaluator: Evaluator, fit: Fit, seats?: readonly number[
   return { fit: cleared.fit, report, moves, uncleared, offers: offersFor(search, needsWood) };
 }
 
-/** A check that a measurement would settle asks for that, and for no wood. */
+/** A check that a measurement would settle needs that measurement, no moves. */
 const needsWood = ({ settledBy }: Finding) => settledBy === undefined;
 
 /** The fit after the first step and its report, never worse than before. */
@@ -72,9 +73,9 @@ function clearedFit(search: Search): { fit: Fit; report: Report } {
 
 /** A report's values with another's spreads: where doubts grow on the way, those at its end count. */
 function withSpreadsOf({ quantities }: Report, spreads: Report): Report['quantities'] {
-  const at = new Map(spreads.quantities.map((q) => [`${q.id}@${q.seat}`, q]));
+  const at = new Map(spreads.quantities.map((q) => [keyOf(q.id, q.seat), q]));
   return quantities.map((q) => {
-    const { sd = null, judged } = at.get(`${q.id}@${q.seat}`) ?? q;
+    const { sd = null, judged } = at.get(keyOf(q.id, q.seat)) ?? q;
     const own = q.judged && judged ? { judged: { ...q.judged, sd: judged.sd } } : {};
     return { ...q, sd, ...own };
   });
@@ -112,7 +113,7 @@ function placesToMove(places: readonly CoordinatePlace[], { findings }: Report):
   return places.filter(({ seat }) => serious.some((f) => near(seat, f)));
 }
 
-/** Findings that two seats have together. */
+/** Findings between two seats. */
 const NEIGHBOURS: readonly string[] = ['toNextSeat', 'bladeSpacing'];
 
 export type { ProposedMove } from './proposed-move.ts';

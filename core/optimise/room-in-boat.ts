@@ -20,7 +20,7 @@ export interface Place {
 /** Room that a first setting leaves to every limit, metres: 95 % of placing to 2 mm and turning to 1.5°. */
 const ROOM = 0.006;
 
-/** And to the limits of holes and overhangs, which are marked on the board itself. */
+/** The same for the limits of holes and overhangs, which are marked on the board itself, metres (estimate). */
 const MARKED = 0.002;
 
 /** How far inside the hull's face a crew's pad stands at most: it rests partly on the hull (our estimate). */
@@ -34,7 +34,7 @@ const STEP = 0.001;
 
 /**
  * A setting brought onto the floorboard, inside the hull and into the hardware's holes: every part within the limits of
- * `PART_LIMITS`, base, top and holes, and a crew's pad brought out to rest partly on the hull. What finds no room stands where
+ * `PART_LIMITS`, base, top and holes, and a crew's pad brought out to rest partly on the hull. A part without room goes where
  * there is most: the findings then say so.
  */
 export function inBoat(setting: SeatSetting, place: Place): SeatSetting {

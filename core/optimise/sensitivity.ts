@@ -4,11 +4,12 @@ import { coordinateOf, withCoordinate } from '../document/fitting-coordinate.ts'
 import type { Evaluator } from '../evaluation/evaluator.ts';
 import type { Unit } from '../evaluation/finding.ts';
 import type { Report } from '../evaluation/report.ts';
+import { keyOf } from '../evaluation/value-table.ts';
 
 /** Half-step of the central difference: 2 mm of place, 0.5° of turn. Small against bands, large against solver noise. */
 const HALF_STEP = { m: 0.002, deg: 0.5 } as const;
 
-/** How one quantity answers a move: its change per metre or per degree of the coordinate, in its own SI unit. */
+/** Change of one quantity per metre or per degree of a coordinate, in its own SI unit. */
 export interface Derivative {
   readonly id: string;
   /** Seat that the quantity is of; null for the whole boat. */
@@ -18,7 +19,7 @@ export interface Derivative {
   readonly perUnit: number;
 }
 
-/** Where a coordinate stands: the seat and the fitting's field. */
+/** A coordinate of a seat. */
 export interface CoordinatePlace {
   /** Index of the seat, bow first. */
   readonly seat: number;
@@ -38,9 +39,9 @@ export function derivativesTo(
   const at = coordinateOf(fit.seats[place.seat]!, place.coordinate);
   const less = evaluator.evaluateHolding(withCoordinate(fit, place, at - half), report).quantities;
   const more = evaluator.evaluateHolding(withCoordinate(fit, place, at + half), report).quantities;
-  const before = new Map(less.map((q) => [`${q.id}@${q.seat}`, q.value]));
+  const before = new Map(less.map((q) => [keyOf(q.id, q.seat), q.value]));
   return more.flatMap(({ id, seat, unit, value }) => {
-    const was = before.get(`${id}@${seat}`);
+    const was = before.get(keyOf(id, seat));
     return was === undefined ? [] : [{ id, seat, unit, perUnit: (value - was) / (2 * half) }];
   });
 }

@@ -19,10 +19,10 @@ const MOST_PROGRAMS = 10;
 /** Farthest that a coordinate moves from where slopes were measured, in units of moves: 6 cm, 18°. */
 const LONGEST_STEP = 6;
 
-/** Steps shorter than this change nothing worth setting: half a millimetre. */
+/** Steps shorter than this are not worth setting, in units of moves: half a millimetre. */
 const LEAST_STEP = 0.05;
 
-/** A step this long, in units of moves, asks for the slopes where it ends: 2 mm, 0.6°. */
+/** After a step this long, in units of moves, the slopes are measured again: 2 mm, 0.6°. */
 const FAR = 0.2;
 
 /** Violation below this is rounding. */
@@ -35,7 +35,7 @@ export interface Allowed {
   readonly still?: ReadonlySet<number>;
 }
 
-/** No moves, and the slopes there: where every search begins. One evaluation for each coordinate. */
+/** The start of every search: no moves, and the slopes there. One evaluation for each coordinate. */
 export function beginning(search: Search): Linear {
   const here = pointAt(
     search,

@@ -24,8 +24,8 @@ interface UsualPlaces {
 }
 
 /**
- * A single: the middles of the bands for the knee (common practice, no source), the pad 1 cm above its band's, for at the
- * middle every second body of unknown thigh and shank has its front knee in doubt about 110°.
+ * A single: the middles of the bands for the knee (common practice, no source), but the pad 1 cm higher: at the middle of its
+ * band every second body of unknown thigh and shank has a front knee that may be below 110°.
  */
 const SINGLE: UsualPlaces = {
   padAftM: 0.175,
@@ -77,10 +77,10 @@ const HANDS_APART = 1.38;
 const LEAST_ABOVE_NECK = 0.15;
 
 /**
- * Fittings where coaches usually begin in a boat of `crew` seats (1 to 4), from the body's proportions: no boat is asked yet.
- * Metres and degrees from the seat's datum, the same on either side. Distances that a body's legs decide (knee to rest, knee to
- * front heel) follow them; places that coaches state in centimetres do not. A man of 1.80 m in a single begins with his knee
- * 17.5 cm aft, the rest 64 cm aft and the front heel 37 cm forward of the mark.
+ * Fittings where coaches usually begin in a boat of `crew` seats (1 to 4), from the body's proportions: the boat is not
+ * considered yet. Metres and degrees from the seat's datum, the same on either side. Distances that depend on the legs (knee to
+ * rest, knee to front heel) scale with them; places that coaches state in centimetres do not. A man of 1.80 m in a single
+ * begins with his knee 17.5 cm aft, the rest 64 cm aft and the front heel 37 cm forward of the mark.
  */
 export function usualSetting(body: BodyEstimate, crew: number, side: Side): SeatSetting {
   const places = PLACES[crew - 1] ?? FOUR;

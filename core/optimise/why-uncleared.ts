@@ -18,7 +18,7 @@ type Choice = Extract<Suggestion, { kind: 'choose' }>['choice'];
 export type WhyUncleared =
   /** A choice clears it, not a place. */
   | { readonly kind: 'choice'; readonly choice: Choice }
-  /** It speaks of what is given: the boat, or the depth of a recess. */
+  /** It is about something given: the boat, or the depth of a recess. */
   | { readonly kind: 'given' }
   /** A move of this locked fitting would clear it. */
   | { readonly kind: 'locked'; readonly fitting: Lockable; readonly move: Move }
@@ -26,7 +26,7 @@ export type WhyUncleared =
   | { readonly kind: 'against'; readonly move: Move; readonly spoils: readonly SideEffect[] }
   /** It keeps a limit of the athlete's own: without that limit it would not be found. No setting keeps both. */
   | { readonly kind: 'limit'; readonly joint: LimitedJoint; readonly maxDeg: number }
-  /** No single fitting, moved as far as one may be, brings it in. */
+  /** No single fitting clears it within its longest move. */
   | { readonly kind: 'out of reach' };
 
 /** A finding that still says change or stop, and why. */

@@ -11,7 +11,7 @@ import {
   type Pixel,
   projectPoint,
 } from './camera.ts';
-import { byDifferences, covarianceAt, type Residuals } from './differences.ts';
+import { byDifferences, cauchyFactor, covarianceAt, type Residuals } from './differences.ts';
 
 /** A point of the boat (metres, boat frame) and where it is seen in the picture. */
 export interface MarkedPoint {
@@ -29,7 +29,7 @@ export interface Expected {
   readonly sd: number;
 }
 
-/** What is taken of a camera before anything is marked. Angles in radians; left out where nothing is taken. */
+/** Assumptions about a camera before anything is marked. Angles in radians; left out where nothing is assumed. */
 export interface CameraPrior {
   /** Natural logarithm of the focal length over the longer side of the picture. */
   readonly logFocal: Expected;
@@ -43,12 +43,12 @@ export interface CameraPrior {
   readonly roll?: Expected;
 }
 
-/** A camera to be solved: points, and what is taken of the camera. `sdPx` is how truly a point is marked, pixels. */
+/** A camera to be solved: points, and what is assumed of the camera. `sdPx` is the standard deviation of a mark, pixels. */
 export interface CameraProblem {
   /** What was marked, in the order in which residuals name it. */
   readonly points: readonly MarkedPoint[];
   readonly image: ImageSize;
-  /** What keeps the camera from what no camera is, where points tell too little. */
+  /** Keeps the camera realistic where there are few points. */
   readonly prior: CameraPrior;
   readonly sdPx: number;
 }
@@ -69,14 +69,14 @@ const FARTHEST = 400;
 /** A step under this ends the search: radians, metres, logarithms. */
 const LEAST_STEP = 1e-6;
 
-/** Terms of a problem: two for each point, then those of what is taken of the camera. */
+/** Number of terms: two for each point, then those of the prior. */
 export function termsOf({ points }: CameraProblem): number {
   return 2 * points.length + PRIOR_TERMS;
 }
 
 /**
- * Residuals of a problem about a start, in spreads. `robust` has gross errors pull less: their square is replaced by Cauchy's
- * loss, shared alike between u and v.
+ * Residuals of a problem about a start, in standard deviations. With `robust`, gross errors count less: their square is
+ * replaced by Cauchy's loss, shared between u and v.
  */
 export function cameraResiduals(problem: CameraProblem, start: Camera, robust: boolean): Residuals {
   const { points, sdPx, prior, image } = problem;
@@ -86,7 +86,7 @@ export function cameraResiduals(problem: CameraProblem, start: Camera, robust: b
       const seen = projectPoint(camera, world);
       const across = (seen.u - pixel.u) / sdPx;
       const down = (seen.v - pixel.v) / sdPx;
-      const share = robust ? softened(Math.hypot(across, down)) : 1;
+      const share = robust ? cauchyFactor(Math.hypot(across, down) / ROBUST_AT) : 1;
       into[2 * i] = across * share;
       into[2 * i + 1] = down * share;
     });
@@ -94,13 +94,7 @@ export function cameraResiduals(problem: CameraProblem, start: Camera, robust: b
   };
 }
 
-/** Share of a residual of this many spreads that counts. */
-function softened(length: number): number {
-  const square = (length / ROBUST_AT) ** 2;
-  return square < 1e-8 ? 1 : Math.sqrt(Math.log1p(square) / square);
-}
-
-/** How far a camera lies from what is taken of it, in spreads; 0 where nothing is taken. */
+/** How far a camera lies from its prior, in standard deviations; 0 where nothing is assumed. */
 function writePrior(
   camera: Camera,
   { prior, image }: Pick<CameraProblem, 'prior' | 'image'>,
@@ -133,7 +127,7 @@ export function leastSquaresCamera(problem: CameraProblem, start: Camera, robust
   return { camera: movedCamera(start, least.q), cost: least.cost };
 }
 
-/** The camera with the covariance that its points and what was taken of it leave, widened by `scale` in spreads. */
+/** The camera with the covariance that its points and its prior leave; marks' spreads are multiplied by `scale`. */
 export function withCovariance(problem: CameraProblem, camera: Camera, scale: number): Camera {
   const n = CAMERA_UNKNOWNS.length;
   const widened = { ...problem, sdPx: problem.sdPx * scale };

@@ -38,6 +38,15 @@ export function differenceSlopes(
   return into;
 }
 
+/**
+ * Factor on a residual under Cauchy's loss ρ = ln(1 + s²) (Huber & Ronchetti 2009, Robust Statistics): its square times this
+ * factor's square is the loss. `length` is the residual in units of where the loss begins to bend; 1 for a small one.
+ */
+export function cauchyFactor(length: number): number {
+  const square = length ** 2;
+  return square < 1e-8 ? 1 : Math.sqrt(Math.log1p(square) / square);
+}
+
 /** Covariance of the unknowns of a sum of squares in units of their spreads, (JᵀJ)⁻¹, row by row: Gauss–Newton. */
 export function covarianceAt(residualsAt: Residuals, q: Float64Array, terms: number): Float64Array {
   const n = q.length;

@@ -11,7 +11,8 @@ import { FIGURE_POINTS, type FigurePoint, STANCE_UNKNOWNS, type StanceAngle } fr
 import { type StanceProblem, stanceProblem } from '../posture/stance-problem.ts';
 import { STANCE_TERMS } from '../posture/stance-terms.ts';
 import { recordOf } from '../units/entries.ts';
-import { type Camera, depthOf, movedCamera, type Pixel, projectPoint } from './camera.ts';
+import { CAMERA_UNKNOWNS, type Camera, depthOf, movedCamera, type Pixel, projectPoint } from './camera.ts';
+import { cauchyFactor } from './differences.ts';
 import { HOLD_SD, holdAt, pitchTaken, type SeenMoment, strayedHold } from './seen-moment.ts';
 
 /** One picture of the moment: its camera and the joints marked in it, pixels. */
@@ -31,13 +32,13 @@ export interface PlacedMark {
   readonly pixel: Pixel;
 }
 
-/** A posture to be found: whose, where, when, and from which marks. */
+/** A posture to be found: body, seat, moment and marks. */
 export interface PostureProblem {
   /** The body as estimated, with its covariance. */
   readonly body: BodyEstimate;
   /** The fittings that knee and feet stand on. */
   readonly seat: Seat;
-  /** Where the seat stands in the boat. */
+  /** The seat's frame in the boat. */
   readonly frame: SeatFrame;
   /** The moment of the stroke. */
   readonly moment: SeenMoment;
@@ -45,11 +46,11 @@ export interface PostureProblem {
   readonly views: readonly PostureView[];
   /** The marks that count. */
   readonly marks: readonly PlacedMark[];
-  /** How truly a mark is set in the picture (pixels), and how truly the joint is felt for under it (metres). */
+  /** Standard deviation of a mark in the picture, pixels. */
   readonly sdPx: number;
-  /** One standard deviation, metres. */
+  /** Standard deviation of feeling for the joint under the mark, metres. */
   readonly jointSdM: number;
-  /** Each length of the body is doubted by this share of it besides, independently: 0 takes the body as it is. */
+  /** Extra standard deviation of each length of the body, as a share of it, independent: 0 takes the body as it is. */
   readonly bodyDoubt: number;
 }
 
@@ -73,16 +74,16 @@ export interface SeenFigure {
 const Q = STANCE_UNKNOWNS.length;
 const BODY = BODY_LENGTHS.length;
 const HOLD = HOLD_SD.length;
-const CAMERA = 8;
+const CAMERA = CAMERA_UNKNOWNS.length;
 /**
- * Departures from everybody's posture are taken this many times as likely as they are told to be: a picture must be able to show
- * somebody who kneels as nobody does. It costs a tenth of the sureness where marks are few, and nothing where they are many.
+ * Factor on the tolerances of the general posture: a picture must be able to show an unusual posture. It costs a tenth of the
+ * precision where marks are few, and nothing where they are many (estimate).
  */
 const WIDER = 2;
 /** No length falls below this share of the estimate, however far a search strays. */
 const LEAST_SHARE = 0.3;
 
-/** A problem made ready to be evaluated: roots of the covariances, and where each kind of unknown begins. */
+/** A problem prepared for evaluation. */
 export interface ReadyProblem {
   readonly problem: PostureProblem;
   /** How many unknowns there are. */
@@ -95,7 +96,9 @@ export interface ReadyProblem {
   readonly lengthsOf: (x: Float64Array) => number[];
   /** The cameras there. */
   readonly camerasOf: (x: Float64Array) => Camera[];
-  /** Residuals in spreads: first `marks`, two each, then those of the stance, the body, the hold and the cameras. */
+  /**
+   * Residuals in standard deviations: first two for each mark, then those of the stance, the body, the hold and the cameras.
+   */
   readonly residualsAt: (x: Float64Array, into: Float64Array) => void;
 }
 
@@ -108,8 +111,8 @@ export interface ProblemPoint {
 }
 
 /**
- * Makes a problem ready. Its unknowns are the stance's five angles (radians), then in standard deviations: the body's lengths along
- * the roots of their covariance, the hold of arms and shoulders, and each camera along the roots of its own.
+ * Prepares a problem. Its unknowns are the stance's five angles (radians), then in standard deviations: the body's lengths
+ * along the roots of their covariance, the hold of arms and shoulders, and each camera along the roots of its own.
  */
 export function readyProblem(problem: PostureProblem, robustAt: number | null): ReadyProblem {
   const roots = squareRootOf(doubtedCovariance(problem));
@@ -159,7 +162,7 @@ function doubtedCovariance({ body, bodyDoubt }: PostureProblem): number[][] {
   );
 }
 
-/** Figures at unknown vectors. What a change leaves alone is kept from the call before: a camera's turn moves no joint. */
+/** Figures at vectors of unknowns. Unchanged parts are kept from the last call: a camera's turn moves no joint. */
 function keptFigure(problem: PostureProblem, lengthsOf: (x: Float64Array) => number[]) {
   let known: { x: Float64Array; stance: StanceProblem; seen: SeenFigure } | null = null;
   return (x: Float64Array): SeenFigure => {
@@ -172,7 +175,7 @@ function keptFigure(problem: PostureProblem, lengthsOf: (x: Float64Array) => num
   };
 }
 
-/** Whether a stretch of unknowns stands as before: then what follows from it needs no work. */
+/** Whether a range of unknowns is unchanged. */
 function sameBetween(a: Float64Array, b: Float64Array, { from, to }: { from: number; to: number }): boolean {
   for (let i = from; i < to; i++) if (a[i] !== b[i]) return false;
   return true;
@@ -193,7 +196,7 @@ function plainStance({ body, seat, moment }: PostureProblem, lengths: readonly n
   return { ...plain, hold: holdAt(plain.lengths, seat, moment), terms };
 }
 
-/** A picture speaks for itself: what was learnt of the athlete from earlier ones is not taken into it. */
+/** The seat without what earlier pictures taught: each picture is read independently. */
 function withoutNeutral(seat: Seat): Seat {
   if (!seat.athlete?.neutral) return seat;
   const { neutral: _, ...athlete } = seat.athlete;
@@ -223,12 +226,12 @@ function seenFigure({ seat, frame }: PostureProblem, plain: StanceProblem, x: Fl
   };
 }
 
-/** How truly a mark is set, pixels: in the picture, and on the body at its distance. */
+/** Standard deviation of a mark, pixels: in the picture, and on the body at its distance. */
 export function markSd({ sdPx, jointSdM }: PostureProblem, camera: Camera, at: BoatPoint): number {
   return Math.hypot(sdPx, (jointSdM * camera.focalPx) / Math.max(0.1, depthOf(camera, at)));
 }
 
-/** Residuals of the marks, across and down, in spreads; far ones count less where they are taken robustly. */
+/** Residuals of the marks, across and down, in standard deviations; with `robustAt` far ones count less. */
 function writeMarks(
   {
     problem,
@@ -244,14 +247,8 @@ function writeMarks(
     const sd = markSd(problem, camera, seen.points[joint]);
     const across = (at.u - pixel.u) / sd;
     const down = (at.v - pixel.v) / sd;
-    const share = robustAt === null ? 1 : softened(Math.hypot(across, down) / robustAt);
+    const share = robustAt === null ? 1 : cauchyFactor(Math.hypot(across, down) / robustAt);
     into[2 * i] = across * share;
     into[2 * i + 1] = down * share;
   });
-}
-
-/** Share of a residual that counts under Cauchy's loss, `length` in units of where it begins. */
-export function softened(length: number): number {
-  const square = length ** 2;
-  return square < 1e-8 ? 1 : Math.sqrt(Math.log1p(square) / square);
 }

@@ -6,7 +6,7 @@ import { MOVES } from '../text/coordinate-move.ts';
 import type { Format } from '../text/format.ts';
 import type { Words } from '../text/words.ts';
 
-/** Smallest change worth telling an athlete: a tape and a bevel read no finer. Metres and degrees. */
+/** Smallest change that an athlete is told of: a tape and a bevel read no finer. Metres and degrees. */
 const LEAST_CHANGE = { m: 0.001, deg: 0.5 } as const;
 
 /** One change told to an athlete: what moves, and what to feel for. */
@@ -15,7 +15,7 @@ export interface ToldChange {
   readonly feel: string;
 }
 
-/** Every fitting that moved between two settings of a seat, in the athlete's words. `kneels` is the side knelt on. */
+/** Every fitting that moved between two settings of a seat, in the athlete's words. `kneels` is the kneeling side. */
 export function toldChanges(
   before: Seat,
   after: Seat,
@@ -44,7 +44,7 @@ function turnText(deg: number, format: Format): string {
   return format.degrees(deg, { decimals: Number.isInteger(Math.round(deg * 10) / 10) ? 0 : 1 });
 }
 
-/** What to feel for. Where less has no words of its own, those of more hold. */
+/** What to feel for. Where "less" has no words of its own, those of "more" hold. */
 function feelOf(coordinate: FittingCoordinate, by: number, words: Words): string {
   const less = `change.${coordinate}.less.feel`;
   return words.say(by < 0 && words.has(less) ? less : `change.${coordinate}.more.feel`);

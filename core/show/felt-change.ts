@@ -3,16 +3,13 @@ import type { Report } from '../evaluation/report.ts';
 import type { Words } from '../text/words.ts';
 import { toRadians } from '../units/angle.ts';
 
-/** Figures that an athlete feels move, and from how much on, in their SI units. */
+/** Values whose change an athlete feels, and the least change felt, in their SI units (estimates). */
 const FELT = [
   ['frontKnee', toRadians(2)],
   ['trimRest', 0.002],
 ] as const satisfies readonly (readonly [QuantityId, number])[];
 
-/**
- * What there is to feel by the figures of two settings of seat `index`: a knee opens only where its angle grows by 2° or
- * more, and the bow rises only where it does by 2 mm or more.
- */
+/** What the values of two settings of seat `index` let an athlete feel: a knee opens from 2° on, the bow rises from 2 mm on. */
 export function feltOf(
   { before, now }: { readonly before: Report; readonly now: Report },
   index: number,

@@ -9,7 +9,7 @@ import type { Board } from '../parts/board.ts';
 import { FIGURE_POINTS, type FigurePoint } from '../posture/stance.ts';
 import { recordOf } from '../units/entries.ts';
 
-/** What the picture of one paddler is drawn from. Boat frame, metres and radians; degrees where a seat has them. */
+/** Input of the picture of one paddler. Boat frame, metres and radians; degrees where a seat has them. */
 export interface ShowScene {
   /** Joints and ends of the body. */
   readonly points: Readonly<Record<FigurePoint, Vec3>>;

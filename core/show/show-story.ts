@@ -9,7 +9,7 @@ import type { Words } from '../text/words.ts';
 import { type ToldChange, toldChanges } from './change-words.ts';
 import { feltOf } from './felt-change.ts';
 
-/** What an athlete is told of, the most telling first; good news is picked in this order. */
+/** Quantities that an athlete reads about, the most important first; good news is picked in this order. */
 const GOOD_ORDER: readonly QuantityId[] = [
   'supportMargin',
   'offCentre',
@@ -36,32 +36,32 @@ export interface ShownFit {
   readonly report: Report;
 }
 
-/** What was said of something before, and what is said now. */
+/** A sentence about the setting before, and the one now. */
 export interface ToldReason {
   readonly before: string;
   readonly now: string;
 }
 
-/** Everything an athlete is told about their own position, in plain words. Nothing of it speaks of body mass. */
+/** Everything that an athlete reads about their own position, in plain words; never about body mass. */
 export interface ShowStory {
   readonly athleteName: string;
   readonly kneels: Side;
   readonly paddles: Side;
-  /** What is good, the most telling first. */
+  /** What is good, the most important first. */
   readonly good: readonly string[];
   /** What is not, the gravest first. */
   readonly watch: readonly { readonly sentence: string; readonly stop: boolean }[];
-  /** More than is listed is to be watched. */
+  /** True where there is more to watch than is listed. */
   readonly more: boolean;
   /** What changes from before to now; empty when there is nothing before. */
   readonly changes: readonly ToldChange[];
-  /** What to feel for, by the figures and by what was moved. */
+  /** What to feel for, by the values and by what was moved. */
   readonly feel: readonly string[];
-  /** What got better by it. */
+  /** What got better. */
   readonly reasons: readonly ToldReason[];
 }
 
-/** What to say of seat `index` of a fit, against an earlier one if there is one. Null when nobody kneels there. */
+/** The story of seat `index` of a fit, compared with an earlier one if there is one. Null when the seat is empty. */
 export function showStory(
   now: ShownFit,
   options: { index: number; before: ShownFit | null; format: Format; words: Words },
@@ -95,7 +95,7 @@ function ofSeat(report: Report, index: number): Finding[] {
   return report.findings.filter(({ seat }) => seat === null || seat === index);
 }
 
-/** Good news first, then what is in its band but near an edge: an athlete need not look after that. */
+/** Good news first, then what is in its band but near an edge: an athlete need not act on that. */
 function goodNews(findings: readonly Finding[], words: Words): string[] {
   const inBand = GOOD_ORDER.flatMap((id) => findings.filter((f) => f.quantity === id && !needsLooking(f)));
   return [...inBand.filter(({ severity }) => severity === 'good'), ...inBand]
