@@ -166,9 +166,11 @@ describe('a photograph, in a real browser', () => {
     for (let share = 0.22; share < 0.3; share += 0.02) await touch('touchMove', share);
     await touch('touchMove', 0.3);
     await expect.poll(() => magnifier.getAttribute('class')).toContain('on-right');
-    const [left, , size] = (await magnifier.getAttribute('viewBox'))!.split(' ').map(Number);
     const { width, height } = (await studies())[0]!.study!.image;
-    expect((left! + size! / 2) / width).toBeCloseTo(0.3, 2);
+    await soon(async () => {
+      const [left, , size] = (await magnifier.getAttribute('viewBox'))!.split(' ').map(Number);
+      return (left! + size! / 2) / width;
+    }).toBeCloseTo(0.3, 2);
     await touch('touchEnd');
     const set = { u: expect.closeTo(0.3 * width, -1), v: expect.closeTo(0.5 * height, -1) };
     await soon(async () => (await studies())[0]!.study!.boat.stern).toEqual(set);
