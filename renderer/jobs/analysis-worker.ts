@@ -13,8 +13,15 @@ const yieldToEventLoop = () => new Promise((resolve) => setTimeout(resolve, 0));
 
 self.onmessage = ({ data }: MessageEvent<JobQuestion>) => {
   latest = data.turn;
-  void run(data);
+  run(data).catch(throwAtLarge);
 };
+
+/** Throws where the page hears of it: a promise that is refused in a worker stays there. */
+function throwAtLarge(error: unknown): void {
+  setTimeout(() => {
+    throw error;
+  });
+}
 
 /** Runs one job to its end, or until a newer question has come. */
 async function run({ turn, name, input }: JobQuestion): Promise<void> {

@@ -5,6 +5,8 @@ import type { JobInput, JobName, JobProgress, JobResult } from './job-table.ts';
 export interface JobWorker {
   postMessage(question: JobQuestion): void;
   onmessage: ((event: MessageEvent<JobAnswer>) => void) | null;
+  /** Called when the worker does not load, or its work throws. */
+  onerror: (() => void) | null;
   terminate(): void;
 }
 
@@ -12,6 +14,8 @@ export interface JobWorker {
 export interface JobListener<Name extends JobName> {
   progress?(progress: JobProgress<Name>): void;
   result?(result: JobResult<Name>): void;
+  /** A program error: no result comes. */
+  failed?(): void;
 }
 
 /** Runs one job at a time. A newer start replaces an older one, whose answers are dropped. */
@@ -36,6 +40,7 @@ function startWorker(): JobWorker {
   const waiting: JobQuestion[] = [];
   const made: JobWorker = {
     onmessage: null,
+    onerror: null,
     postMessage(question) {
       if (worker) worker.postMessage(question);
       else waiting.push(question);
@@ -48,6 +53,7 @@ function startWorker(): JobWorker {
   const stopWaiting = whenIdle(() => {
     worker = new Worker(new URL(WORKER, document.baseURI), { type: 'module' });
     worker.onmessage = (event) => made.onmessage?.(event);
+    worker.onerror = () => made.onerror?.();
     for (const question of waiting) worker.postMessage(question);
   });
   return made;
@@ -70,6 +76,11 @@ export function createJobRunner<Name extends JobName>(
 ): JobRunner<Name> {
   let worker: JobWorker | null = null;
   let turn = 0;
+  function cancel(): void {
+    turn += 1;
+    worker?.terminate();
+    worker = null;
+  }
   return {
     start(input, listener) {
       turn += 1;
@@ -80,12 +91,12 @@ export function createJobRunner<Name extends JobName>(
         if (data.kind === 'progress') listener.progress?.(data.value as JobProgress<Name>);
         else listener.result?.(data.value as JobResult<Name>);
       };
+      worker.onerror = () => {
+        cancel();
+        listener.failed?.();
+      };
       worker.postMessage({ turn, name, input });
     },
-    cancel() {
-      turn += 1;
-      worker?.terminate();
-      worker = null;
-    },
+    cancel,
   };
 }

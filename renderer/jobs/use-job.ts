@@ -1,4 +1,6 @@
 import { useEffect, useRef, useState } from 'react';
+import { announce } from '../announce/announce.ts';
+import { say } from '../language/messages.ts';
 import { createJobRunner, type JobListener, type JobRunner } from './job-runner.ts';
 import type { JobInput, JobName, JobProgress, JobResult } from './job-table.ts';
 
@@ -43,6 +45,10 @@ export function useJob<Name extends JobName>(name: Name): JobHandle<Name> {
       result(result) {
         setState({ kind: 'done', input, progress, result });
         onResult?.(result);
+      },
+      failed() {
+        setState({ kind: 'stopped', input, progress });
+        announce(say('problem.internal'));
       },
     };
     setState({ kind: 'working', input, progress });

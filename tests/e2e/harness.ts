@@ -29,7 +29,7 @@ export interface RunningProgram {
   openBrowser(options?: OpenOptions): Promise<Page>;
   /** Ends the process (SIGTERM unless said otherwise) and waits until it is gone; its data stays. */
   kill(signal?: NodeJS.Signals): Promise<number | null>;
-  /** Ends everything and removes a data folder that was made for it. */
+  /** Ends everything and removes a data folder that was made for it. Fails if a page or a worker of it has thrown. */
   dispose(): Promise<void>;
 }
 
@@ -50,6 +50,7 @@ export async function startProgram(
   const addresses = addressReader(child, exited);
   const firstAddress = await addresses.next();
   const contexts: BrowserContext[] = [];
+  const thrown: Error[] = [];
   let ownBrowser: Promise<Browser> | null = null;
 
   async function freshAddress(): Promise<string> {
@@ -74,6 +75,7 @@ export async function startProgram(
       const browser = await (sharedBrowser() ?? ownBrowser)!;
       const context = await browser.newContext({ viewport: { width: 1440, height: 900 }, ...contextOptions });
       contexts.push(context);
+      context.on('weberror', (fault) => thrown.push(fault.error()));
       context.setDefaultTimeout(PAGE_LIMIT_MS);
       if (clock) await context.clock.install();
       const page = await context.newPage();
@@ -86,6 +88,7 @@ export async function startProgram(
       await kill('SIGKILL');
       addresses.close();
       if (!options.dataDir) rmSync(dataDir, { recursive: true, force: true });
+      if (thrown.length > 0) throw new AggregateError(thrown, `a page or its worker threw: ${thrown[0]}`);
     },
   };
 }

@@ -18,6 +18,7 @@ function followed() {
   const worker: JobWorker = {
     postMessage: (question) => asked.push(question as JobQuestion & { input: SlowQuestion }),
     onmessage: null,
+    onerror: null,
     terminate: vi.fn(),
   };
   const { answers, stop } = keepSlowAnswers(

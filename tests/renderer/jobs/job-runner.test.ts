@@ -9,7 +9,12 @@ function withWorkers() {
   const asked: JobQuestion[] = [];
   const workers: (JobWorker & { terminate: ReturnType<typeof vi.fn> })[] = [];
   const runner = createJobRunner('compareSeatingOrders', () => {
-    const worker = { postMessage: (q: JobQuestion) => asked.push(q), onmessage: null, terminate: vi.fn() };
+    const worker = {
+      postMessage: (q: JobQuestion) => asked.push(q),
+      onmessage: null,
+      onerror: null,
+      terminate: vi.fn(),
+    };
     workers.push(worker);
     return worker;
   });
@@ -45,6 +50,19 @@ describe('a job runner', () => {
     const { runner, workers } = withWorkers();
     runner.start(exampleFit(), {});
     runner.cancel();
+    expect(workers[0]!.terminate).toHaveBeenCalledOnce();
+    runner.start(exampleFit(), {});
+    expect(workers).toHaveLength(2);
+  });
+});
+
+describe('a worker that throws', () => {
+  it('is told, ended, and replaced at the next start', () => {
+    const { runner, workers } = withWorkers();
+    const failed = vi.fn();
+    runner.start(exampleFit(), { failed });
+    workers[0]!.onerror?.();
+    expect(failed).toHaveBeenCalledOnce();
     expect(workers[0]!.terminate).toHaveBeenCalledOnce();
     runner.start(exampleFit(), {});
     expect(workers).toHaveLength(2);
