@@ -1,5 +1,6 @@
 import { announce } from '../announce/announce.ts';
 import { say } from '../language/messages.ts';
+import { Button } from '../ui/button.tsx';
 import { useDocument, useFit } from './bench-context.tsx';
 import { type ProposedChange, withChange } from './change-text.ts';
 
@@ -19,23 +20,21 @@ export function ChangeButtons({ change, text }: { change: ProposedChange; text: 
 
   return (
     <p className="row">
-      <button
-        type="button"
-        className="button words"
+      <Button
+        look="words"
         aria-label={say(isShown ? 'notes.hide.of' : 'notes.show.of', { change: text })}
         onClick={show}
       >
         {say(isShown ? 'notes.hide' : 'notes.show')}
-      </button>
-      <button
-        type="button"
-        className="button words"
+      </Button>
+      <Button
+        look="words"
         disabled={looking}
         aria-label={say('notes.take.of', { change: text })}
         onClick={() => document.apply(text, (now) => withChange(now, change))}
       >
         {say('notes.take')}
-      </button>
+      </Button>
     </p>
   );
 }

@@ -1,6 +1,7 @@
 import { useCallback, useEffect, useState } from 'react';
 import { Dialog, Modal, ModalOverlay } from 'react-aria-components';
 import { say } from '../language/messages.ts';
+import { Button } from '../ui/button.tsx';
 import { FindDialog } from './find-dialog.tsx';
 import './find.css';
 
@@ -23,15 +24,14 @@ export function Find() {
   }, []);
   return (
     <>
-      <button
-        type="button"
-        className="button bare"
+      <Button
+        look="bare"
         title={say('help.key.reach')}
         aria-keyshortcuts="Control+."
         onClick={() => setOpen(true)}
       >
         {say('reach.title')}
-      </button>
+      </Button>
       <ModalOverlay className="veil find-veil" isOpen={open} onOpenChange={setOpen} isDismissable>
         <Modal className="dialog find-dialog">
           <Dialog aria-label={say('reach.title')}>

@@ -1,5 +1,6 @@
 import { Component } from 'react';
 import { say } from '../language/messages.ts';
+import { Button } from '../ui/button.tsx';
 
 /** Catches an error of the page, so that it says what was saved instead of going blank. */
 export class FaultBoundary extends Component<{ children: React.ReactNode }, { fault: boolean }> {
@@ -16,9 +17,9 @@ export class FaultBoundary extends Component<{ children: React.ReactNode }, { fa
         <h1>{say('error.title')}</h1>
         <p>{say('error.fault', { saved: say('error.saved') })}</p>
         <p>
-          <button className="button chief" type="button" onClick={() => window.location.reload()}>
+          <Button look="chief" onClick={() => window.location.reload()}>
             {say('error.reload')}
-          </button>
+          </Button>
         </p>
       </main>
     );

@@ -2,6 +2,7 @@ import { useRef, useState } from 'react';
 import { Find } from '../find/find.tsx';
 import { say } from '../language/messages.ts';
 import { hrefOf, type Route } from '../route/route.ts';
+import { Button } from '../ui/button.tsx';
 import { MakerMark } from '../ui/maker-mark.tsx';
 import { PAGE_STEPS_ID, PAGE_TOOLS_ID } from '../ui/page-tools.ts';
 import { DisplayChoices } from './display-choices.tsx';
@@ -41,15 +42,15 @@ export function SheetHead({ route }: { route: Route }) {
         <MakerMark />
         {say('sheet.name')}
       </a>
-      <button
-        type="button"
-        className="button bare sheet-menu-button"
+      <Button
+        look="bare"
+        className="sheet-menu-button"
         aria-expanded={open}
         aria-controls={MENU_ID}
         onClick={() => setOpen(!open)}
       >
         {say('sheet.menu')}
-      </button>
+      </Button>
       {/* biome-ignore lint/a11y/noStaticElementInteractions: what is chosen in it closes it, by key or by click */}
       {/* biome-ignore lint/a11y/useKeyWithClickEvents: a key that activates a link or a button clicks it */}
       <div

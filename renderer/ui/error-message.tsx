@@ -1,5 +1,6 @@
 import type { CallError } from '../../app/contract/result.ts';
 import { say } from '../language/messages.ts';
+import { Button } from './button.tsx';
 
 /** A refused call: what happened, each problem with its place, and a button to try again. */
 export function ErrorMessage({ error, onRetry }: { error: CallError; onRetry?: () => void }) {
@@ -17,9 +18,7 @@ export function ErrorMessage({ error, onRetry }: { error: CallError; onRetry?: (
       )}
       {onRetry && (
         <p>
-          <button className="button" type="button" onClick={onRetry}>
-            {say('error.retry')}
-          </button>
+          <Button onClick={onRetry}>{say('error.retry')}</Button>
         </p>
       )}
     </div>

@@ -1,4 +1,5 @@
 import { say, sayCount } from '../language/messages.ts';
+import { Button } from './button.tsx';
 import type { Column } from './table/data-table.tsx';
 
 interface Selectable {
@@ -55,18 +56,13 @@ export function SelectionBar(props: {
     <div className="row selection-bar" role="toolbar" aria-label={say('list.selected.do')}>
       <span role="status">{sayCount('list.selected', ids.length)}</span>
       {props.actions.map(({ name, run }) => (
-        <button
-          key={name}
-          type="button"
-          className="button"
-          onClick={() => void run(ids).then(() => choose([]))}
-        >
+        <Button key={name} onClick={() => void run(ids).then(() => choose([]))}>
           {name}
-        </button>
+        </Button>
       ))}
-      <button type="button" className="button words" onClick={() => choose([])}>
+      <Button look="words" onClick={() => choose([])}>
         {say('list.select.none')}
-      </button>
+      </Button>
     </div>
   );
 }

@@ -5,6 +5,7 @@ import { call } from '../client/client.ts';
 import { useCall } from '../client/use-call.ts';
 import { say } from '../language/messages.ts';
 import { Name } from '../language/name.tsx';
+import { Button } from './button.tsx';
 import { ErrorMessage } from './error-message.tsx';
 import { TextField } from './fields/text-field.tsx';
 import { type Selection, SelectionBar, selectionColumn } from './list-selection.tsx';
@@ -88,16 +89,15 @@ export function RosterList<T extends Listable>(props: RosterProps<T>) {
         />
       )}
       <p>
-        <button
-          type="button"
-          className="button words"
+        <Button
+          look="words"
           onClick={() => {
             showArchived(!archived);
             choose([]);
           }}
         >
           {say(archived ? 'list.hide-archived' : 'list.show-archived')}
-        </button>
+        </Button>
       </p>
     </div>
   );
@@ -176,14 +176,13 @@ function rosterColumns<T extends Listable>(
     cell: (record) => {
       const action = say(record.archived ? 'archive.back.replace' : 'list.archive');
       return (
-        <button
-          type="button"
-          className="button words"
+        <Button
+          look="words"
           aria-label={say('list.for', { action, name: nameOf(record) })}
           onClick={() => onMove(record)}
         >
           {action}
-        </button>
+        </Button>
       );
     },
   };

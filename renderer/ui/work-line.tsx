@@ -1,6 +1,7 @@
 import { call } from '../client/client.ts';
 import { useProgress } from '../client/use-progress.ts';
 import { say } from '../language/messages.ts';
+import { Button } from './button.tsx';
 
 /** The progress of long work, with a button that stops it; nothing while there is none. */
 export function WorkLine({ active }: { active: boolean }) {
@@ -11,9 +12,9 @@ export function WorkLine({ active }: { active: boolean }) {
     <div className="row" role="status">
       <progress value={done} max={Math.max(of, 1)} aria-label={say(`archive.work.${what}`, { done, of })} />
       <span>{say(`archive.work.${what}`, { done, of })}</span>
-      <button type="button" className="button words" onClick={() => void call('work.cancel', {})}>
+      <Button look="words" onClick={() => void call('work.cancel', {})}>
         {say('archive.work.stop')}
-      </button>
+      </Button>
     </div>
   );
 }

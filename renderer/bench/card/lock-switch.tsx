@@ -1,5 +1,6 @@
 import type { Lockable } from '../../../core/document/seat-schema.ts';
 import { say } from '../../language/messages.ts';
+import { Button } from '../../ui/button.tsx';
 import { useDocument, useFit } from '../bench-context.tsx';
 import { toggleLock } from '../lock-part.ts';
 
@@ -10,9 +11,9 @@ export function LockSwitch({ fitting }: { fitting: Lockable }) {
   const locked = useFit(({ fit }) => fit.seats[seat]!.locks.includes(fitting));
   const what = say(`fitting.${fitting}`);
   return (
-    <button
-      type="button"
-      className="button bare lock"
+    <Button
+      look="bare"
+      className="lock"
       aria-label={say(locked ? 'measures.locked.of' : 'measures.lock.of', { fitting: what })}
       title={say('measures.lock.about')}
       onClick={() => toggleLock(document, fitting)}
@@ -32,6 +33,6 @@ export function LockSwitch({ fitting }: { fitting: Lockable }) {
         />
       </svg>
       {say(locked ? 'measures.locked' : 'measures.lock')}
-    </button>
+    </Button>
   );
 }

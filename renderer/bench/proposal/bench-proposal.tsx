@@ -6,6 +6,7 @@ import { useFormat } from '../../display/use-display.ts';
 import type { FindingCounts, FoundProposal } from '../../jobs/least-change.ts';
 import { useJob } from '../../jobs/use-job.ts';
 import { say, sayCount, words } from '../../language/messages.ts';
+import { Button } from '../../ui/button.tsx';
 import { ChoiceField } from '../../ui/fields/choice-field.tsx';
 import { useDocument, useFit } from '../bench-context.tsx';
 import { nameInSeat } from '../crew-names.ts';
@@ -60,9 +61,9 @@ export function BenchProposal() {
           }))}
         />
       )}
-      <button type="button" className="button words" title={say('proposal.ask.about')} onClick={ask}>
+      <Button look="words" title={say('proposal.ask.about')} onClick={ask}>
         {say('proposal.ask')}
-      </button>
+      </Button>
     </div>
   );
 }
@@ -72,16 +73,15 @@ function Working({ tried, onStop }: { tried: number; onStop: () => void }) {
     <p className="proposal row" role="status">
       <progress aria-label={say('proposal.working')} />
       <span>{say('proposal.tried', { count: tried })}</span>
-      <button
-        type="button"
-        className="button words"
+      <Button
+        look="words"
         onClick={() => {
           onStop();
           announce(say('problem.cancelled'));
         }}
       >
         {say('archive.work.stop')}
-      </button>
+      </Button>
     </p>
   );
 }
@@ -164,21 +164,17 @@ function ProposalButtons({ fit, found, onTaken, onLeave }: FoundProps) {
     <p className="row">
       {found.moves.length > 0 && (
         <>
-          <button
-            type="button"
-            className="button words"
-            onClick={() => document.showGhost(shown ? null : withMoves(fit, found))}
-          >
+          <Button look="words" onClick={() => document.showGhost(shown ? null : withMoves(fit, found))}>
             {say(shown ? 'notes.hide' : 'notes.show')}
-          </button>
-          <button type="button" className="button words" aria-label={say('proposal.take.of')} onClick={take}>
+          </Button>
+          <Button look="words" aria-label={say('proposal.take.of')} onClick={take}>
             {say('notes.take')}
-          </button>
+          </Button>
         </>
       )}
-      <button type="button" className="button words" aria-label={say('proposal.leave.of')} onClick={onLeave}>
+      <Button look="words" aria-label={say('proposal.leave.of')} onClick={onLeave}>
         {say('proposal.leave')}
-      </button>
+      </Button>
     </p>
   );
 }

@@ -7,6 +7,7 @@ import { useFormat } from '../../display/use-display.ts';
 import type { FoundProposal } from '../../jobs/least-change.ts';
 import { useJob } from '../../jobs/use-job.ts';
 import { say } from '../../language/messages.ts';
+import { Button } from '../../ui/button.tsx';
 import { coordinateText } from '../change-text.ts';
 import { coordinateName } from '../coordinates.ts';
 import { nameInSeat } from '../crew-names.ts';
@@ -57,9 +58,9 @@ export function FirstSetting(props: {
       <p className="row" role="status">
         <progress aria-label={say('proposal.working')} />
         <span>{say('proposal.tried', { count: state.progress.at(-1) ?? 0 })}</span>
-        <button type="button" className="button words" onClick={forget}>
+        <Button look="words" onClick={forget}>
           {say('archive.work.stop')}
-        </button>
+        </Button>
       </p>
     );
   }
@@ -69,9 +70,7 @@ export function FirstSetting(props: {
   return (
     <div className="stack">
       <p>
-        <button type="button" className="button" onClick={() => void ask()}>
-          {say('first.ask')}
-        </button>
+        <Button onClick={() => void ask()}>{say('first.ask')}</Button>
       </p>
     </div>
   );
@@ -110,9 +109,9 @@ function Shown({ of, found, onForget }: { of: Fit; found: FoundProposal; onForge
         <UnclearedList uncleared={found.uncleared} />
       )}
       <p>
-        <button type="button" className="button words" onClick={onForget}>
+        <Button look="words" onClick={onForget}>
           {say('first.usual')}
-        </button>
+        </Button>
       </p>
     </section>
   );

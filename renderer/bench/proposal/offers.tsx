@@ -4,6 +4,7 @@ import { announce } from '../../announce/announce.ts';
 import { useFormat } from '../../display/use-display.ts';
 import type { FoundProposal } from '../../jobs/least-change.ts';
 import { say } from '../../language/messages.ts';
+import { Button } from '../../ui/button.tsx';
 import { useDocument, useFit } from '../bench-context.tsx';
 import { offerText } from './offer-text.ts';
 import { withMoves } from './with-moves.ts';
@@ -58,23 +59,21 @@ function OfferOf({ offer, fit, found, onTaken }: OffersProps & { offer: Offer })
       </ul>
       <p className="note-effects">{price}</p>
       <p className="row">
-        <button
-          type="button"
-          className="button words"
+        <Button
+          look="words"
           aria-label={say(isShown ? 'notes.hide.of' : 'notes.show.of', { change: finding })}
           onClick={() => document.showGhost(isShown ? null : changed(fit))}
         >
           {say(isShown ? 'notes.hide' : 'notes.show')}
-        </button>
-        <button
-          type="button"
-          className="button words"
+        </Button>
+        <Button
+          look="words"
           disabled={looking}
           aria-label={say('notes.take.of', { change: finding })}
           onClick={apply}
         >
           {say('notes.take')}
-        </button>
+        </Button>
       </p>
     </li>
   );

@@ -2,6 +2,7 @@ import { useEffect, useState } from 'react';
 import { useStore } from 'zustand';
 import type { FitDocument } from '../../document/fit-document.ts';
 import { say } from '../../language/messages.ts';
+import { Button } from '../../ui/button.tsx';
 import type { BenchCanvas } from './bench-canvas.ts';
 import { fitAgain, panWithKey, zoomStep } from './view-keys.ts';
 
@@ -18,31 +19,31 @@ export function ViewButtons({ canvas, document }: { canvas: BenchCanvas; documen
       data-over-paper
       onKeyDown={(event) => panWithKey(canvas, event)}
     >
-      <button
-        type="button"
-        className="button bare look-button"
+      <Button
+        look="bare"
+        className="look-button"
         aria-label={say('drawing.farther')}
         onClick={() => zoomStep(canvas, -1)}
       >
         −
-      </button>
-      <button
-        type="button"
-        className="button bare look-button"
+      </Button>
+      <Button
+        look="bare"
+        className="look-button"
         aria-label={say('drawing.closer')}
         onClick={() => zoomStep(canvas, 1)}
       >
         +
-      </button>
-      <button
-        type="button"
-        className="button bare look-button"
+      </Button>
+      <Button
+        look="bare"
+        className="look-button"
         aria-keyshortcuts="0"
         title={say('drawing.fit.key')}
         onClick={() => fitAgain(canvas)}
       >
         {say(whole ? 'drawing.whole-boat' : seat)}
-      </button>
+      </Button>
     </div>
   );
 }

@@ -2,6 +2,7 @@ import type { CallError } from '../../../app/contract/result.ts';
 import { call } from '../../client/client.ts';
 import { useCall } from '../../client/use-call.ts';
 import { say } from '../../language/messages.ts';
+import { Button } from '../../ui/button.tsx';
 import { DataTable } from '../../ui/table/data-table.tsx';
 
 const ALL = { archived: true, limit: 1000 } as const;
@@ -60,14 +61,13 @@ export function ArchivedRecords({ onRefused }: { onRefused: (error: CallError | 
             id: 'restore',
             className: 'row-tool',
             cell: (row) => (
-              <button
-                type="button"
-                className="button words"
+              <Button
+                look="words"
                 aria-label={say('list.for', { action: say('archive.back.replace'), name: row.name })}
                 onClick={() => void restore(row)}
               >
                 {say('archive.back.replace')}
-              </button>
+              </Button>
             ),
           },
         ]}

@@ -4,6 +4,7 @@ import { call } from '../../client/client.ts';
 import { useFormat } from '../../display/use-display.ts';
 import { instantText } from '../../language/dates.ts';
 import { say } from '../../language/messages.ts';
+import { Button } from '../../ui/button.tsx';
 import { DataTable } from '../../ui/table/data-table.tsx';
 import { WorkLine } from '../../ui/work-line.tsx';
 import { GoBack, type ListedBackup } from './go-back.tsx';
@@ -43,9 +44,9 @@ export function Backups(props: {
       <h2>{say('archive.backups')}</h2>
       <p className="soft">{say('archive.backups.about')}</p>
       <p>
-        <button type="button" className="button" disabled={busy} onClick={take}>
+        <Button disabled={busy} onClick={take}>
           {say('archive.backups.take')}
-        </button>
+        </Button>
       </p>
       <WorkLine active={busy} />
       <p role="status">{told}</p>
@@ -70,15 +71,14 @@ function BackupTable(props: {
   const format = useFormat();
   const size = ({ bytes }: ListedBackup) => format.number(bytes / MEGABYTE, { decimals: 1 });
   const tool = (mode: 'missing' | 'replace', backup: ListedBackup, run: (backup: ListedBackup) => void) => (
-    <button
-      type="button"
-      className="button words"
+    <Button
+      look="words"
       disabled={props.busy}
       aria-label={say(`archive.back.${mode}.of`, { when: instantText(backup.takenAt) })}
       onClick={() => run(backup)}
     >
       {say(`archive.back.${mode}`)}
-    </button>
+    </Button>
   );
   return (
     <DataTable

@@ -4,6 +4,7 @@ import type { CallError } from '../../../app/contract/result.ts';
 import { call } from '../../client/client.ts';
 import { useCall } from '../../client/use-call.ts';
 import { say, words } from '../../language/messages.ts';
+import { Button } from '../../ui/button.tsx';
 import { TextField } from '../../ui/fields/text-field.tsx';
 import { Tick } from '../../ui/fields/tick.tsx';
 
@@ -91,9 +92,7 @@ function NewGroup({ onMake }: { onMake: (name: string) => void }) {
   return (
     <div className="row">
       <TextField label={say('library.group.new')} value={name} maxLength={60} onChange={setName} />
-      <button
-        type="button"
-        className="button"
+      <Button
         disabled={given === ''}
         onClick={() => {
           onMake(given);
@@ -101,7 +100,7 @@ function NewGroup({ onMake }: { onMake: (name: string) => void }) {
         }}
       >
         {say('library.group.make')}
-      </button>
+      </Button>
     </div>
   );
 }

@@ -5,6 +5,7 @@ import { call } from '../../client/client.ts';
 import { say } from '../../language/messages.ts';
 import { libraryStore, setLibraryState } from '../../library/library-store.ts';
 import { choice, sharedText } from '../../library/library-text.ts';
+import { Button } from '../../ui/button.tsx';
 import { TextField } from '../../ui/fields/text-field.tsx';
 import { ClubGroups } from './club-groups.tsx';
 
@@ -63,14 +64,9 @@ function Join({ onRefused }: { onRefused: (error: CallError | null) => void }) {
         <Shares preview={preview} busy={busy} onJoin={join} onCancel={() => setPreview(null)} />
       ) : (
         <div className="row">
-          <button
-            type="button"
-            className="button"
-            disabled={busy || code.trim() === ''}
-            onClick={() => void look()}
-          >
+          <Button disabled={busy || code.trim() === ''} onClick={() => void look()}>
             {say('library.look')}
-          </button>
+          </Button>
         </div>
       )}
     </>
@@ -99,17 +95,12 @@ function Shares(props: {
       </ul>
       {(shares.athletes ?? 0) > 0 && <p>{say('library.shares.consent')}</p>}
       <div className="row">
-        <button
-          type="button"
-          className="button chief"
-          disabled={props.busy}
-          onClick={() => void props.onJoin()}
-        >
+        <Button look="chief" disabled={props.busy} onClick={() => void props.onJoin()}>
           {say('library.join')}
-        </button>
-        <button type="button" className="button words" onClick={props.onCancel}>
+        </Button>
+        <Button look="words" onClick={props.onCancel}>
           {say('revisions.cancel')}
-        </button>
+        </Button>
       </div>
     </div>
   );
@@ -133,41 +124,29 @@ function Joined({ onRefused }: { onRefused: (error: CallError | null) => void })
       {state.kept.map(({ id, name }) => (
         <p key={id} className="row">
           <span>{say('library.kept', { name })}</span>
-          <button
-            type="button"
-            className="button"
-            onClick={() => void ask(call('library.discard', { athleteId: id }))}
-          >
+          <Button onClick={() => void ask(call('library.discard', { athleteId: id }))}>
             {say('library.kept.remove', { name })}
-          </button>
+          </Button>
         </p>
       ))}
       {role === 'head-coach' && <ClubGroups onRefused={onRefused} />}
       {leaving && <p>{say('library.leave.about')}</p>}
       <div className="row">
-        <button type="button" className="button" onClick={() => void ask(call('library.call', {}))}>
-          {say('library.call')}
-        </button>
+        <Button onClick={() => void ask(call('library.call', {}))}>{say('library.call')}</Button>
         {leaving ? (
           <>
-            <button type="button" className="button" onClick={() => void ask(call('library.leave', {}))}>
-              {say('library.leave.keep')}
-            </button>
-            <button
-              type="button"
-              className="button"
-              onClick={() => void ask(call('library.leave', { remove: true }))}
-            >
+            <Button onClick={() => void ask(call('library.leave', {}))}>{say('library.leave.keep')}</Button>
+            <Button onClick={() => void ask(call('library.leave', { remove: true }))}>
               {say('library.leave.remove')}
-            </button>
-            <button type="button" className="button words" onClick={() => setLeaving(false)}>
+            </Button>
+            <Button look="words" onClick={() => setLeaving(false)}>
               {say('revisions.cancel')}
-            </button>
+            </Button>
           </>
         ) : (
-          <button type="button" className="button words" onClick={() => setLeaving(true)}>
+          <Button look="words" onClick={() => setLeaving(true)}>
             {say('library.leave')}
-          </button>
+          </Button>
         )}
       </div>
     </>

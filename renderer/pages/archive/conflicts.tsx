@@ -5,6 +5,7 @@ import { call } from '../../client/client.ts';
 import { useFormat } from '../../display/use-display.ts';
 import { instantText } from '../../language/dates.ts';
 import { say, words } from '../../language/messages.ts';
+import { Button } from '../../ui/button.tsx';
 import { DataTable } from '../../ui/table/data-table.tsx';
 import { fieldName, fieldValueText } from './field-text.ts';
 
@@ -77,14 +78,9 @@ function Values(props: { conflict: FieldConflictRecord; busy: boolean; onDecide:
                 {words().beside([writtenBy(value), i === 0 ? say('conflicts.counts') : ''])}
               </span>
             </span>
-            <button
-              type="button"
-              className="button words"
-              disabled={props.busy}
-              onClick={() => props.onDecide(value)}
-            >
+            <Button look="words" disabled={props.busy} onClick={() => props.onDecide(value)}>
               {say('conflicts.take', { value: text })}
-            </button>
+            </Button>
           </div>
         );
       })}

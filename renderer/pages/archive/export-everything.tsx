@@ -3,6 +3,7 @@ import type { CallError } from '../../../app/contract/result.ts';
 import { call } from '../../client/client.ts';
 import { fetchDelivery } from '../../client/upload.ts';
 import { say } from '../../language/messages.ts';
+import { Button } from '../../ui/button.tsx';
 import { Tick } from '../../ui/fields/tick.tsx';
 import { onCommand } from '../../ui/menu-commands.tsx';
 import { WorkLine } from '../../ui/work-line.tsx';
@@ -48,9 +49,9 @@ export function ExportEverything({ onRefused }: { onRefused: (error: CallError |
       <Tick name={say('archive.out.encrypt')} isOn={encrypts} onChange={setEncrypts} />
       {encrypts && <NewPassphrase typed={typed} onChange={setTyped} />}
       <p>
-        <button type="button" className="button" disabled={busy || !ready} onClick={start}>
+        <Button disabled={busy || !ready} onClick={start}>
           {say('menu.export')}
-        </button>
+        </Button>
       </p>
       <WorkLine active={busy} />
       <p role="status">{told}</p>

@@ -2,6 +2,7 @@ import { Dialog, Heading, Modal, ModalOverlay } from 'react-aria-components';
 import type { CallOutput } from '../../../app/contract/contract.ts';
 import { instantText } from '../../language/dates.ts';
 import { say } from '../../language/messages.ts';
+import { Button } from '../../ui/button.tsx';
 
 export type ListedBackup = CallOutput<'backups.list'>[number];
 
@@ -23,12 +24,10 @@ export function GoBack(props: {
               </Heading>
               <p>{say('archive.back.sure.about')}</p>
               <p className="row ends">
-                <button type="button" className="button" onClick={props.onNo}>
-                  {say('revisions.cancel')}
-                </button>
-                <button type="button" className="button chief" onClick={() => props.onYes(backup)}>
+                <Button onClick={props.onNo}>{say('revisions.cancel')}</Button>
+                <Button look="chief" onClick={() => props.onYes(backup)}>
                   {say('archive.back.replace')}
-                </button>
+                </Button>
               </p>
             </>
           )}

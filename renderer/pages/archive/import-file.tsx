@@ -1,11 +1,12 @@
 import { useState } from 'react';
-import { Button, FileTrigger } from 'react-aria-components';
+import { Button as AriaButton, FileTrigger } from 'react-aria-components';
 import type { CallOutput } from '../../../app/contract/contract.ts';
 import type { CallError, CallResult } from '../../../app/contract/result.ts';
 import { call } from '../../client/client.ts';
 import { upload } from '../../client/upload.ts';
 import { instantText } from '../../language/dates.ts';
 import { say } from '../../language/messages.ts';
+import { Button } from '../../ui/button.tsx';
 import { WorkLine } from '../../ui/work-line.tsx';
 import { bringsNothing, MergeCountsList } from './merge-counts.tsx';
 import { AskPassphrase } from './passphrase-fields.tsx';
@@ -95,14 +96,14 @@ function ChooseFile(props: {
   return (
     <p>
       {props.asksWithDialog ? (
-        <button type="button" className="button" disabled={busy} onClick={() => onChosen(null)}>
+        <Button disabled={busy} onClick={() => onChosen(null)}>
           {say('archive.in.do')}
-        </button>
+        </Button>
       ) : (
         <FileTrigger onSelect={onChosen}>
-          <Button className="button" isDisabled={busy}>
+          <AriaButton className="button" isDisabled={busy}>
             {say('archive.in.do')}
-          </Button>
+          </AriaButton>
         </FileTrigger>
       )}
     </p>
@@ -119,13 +120,11 @@ function ReadyToImport(props: { preview: Ready; busy: boolean; onImport: () => v
       <MergeCountsList counts={changes} />
       <p className="row">
         {!nothing && (
-          <button type="button" className="button chief" disabled={props.busy} onClick={props.onImport}>
+          <Button look="chief" disabled={props.busy} onClick={props.onImport}>
             {say('archive.in')}
-          </button>
+          </Button>
         )}
-        <button type="button" className="button" onClick={props.onLeave}>
-          {say(nothing ? 'menu.close' : 'revisions.cancel')}
-        </button>
+        <Button onClick={props.onLeave}>{say(nothing ? 'menu.close' : 'revisions.cancel')}</Button>
       </p>
     </div>
   );

@@ -1,6 +1,7 @@
 import { useState } from 'react';
 import { SHORTEST_PASSPHRASE } from '../../../app/contract/safekeeping.ts';
 import { say } from '../../language/messages.ts';
+import { Button } from '../../ui/button.tsx';
 import { TextField } from '../../ui/fields/text-field.tsx';
 import { Tick } from '../../ui/fields/tick.tsx';
 
@@ -75,12 +76,10 @@ export function AskPassphrase(props: {
       />
       <Tick name={say('passphrase.show')} isOn={shown} onChange={setShown} />
       <p className="row">
-        <button type="submit" className="button chief" disabled={props.busy || passphrase === ''}>
+        <Button type="submit" look="chief" disabled={props.busy || passphrase === ''}>
           {say('fits.use')}
-        </button>
-        <button type="button" className="button" onClick={props.onLeave}>
-          {say('revisions.cancel')}
-        </button>
+        </Button>
+        <Button onClick={props.onLeave}>{say('revisions.cancel')}</Button>
       </p>
     </form>
   );

@@ -5,6 +5,7 @@ import { useFormat } from '../../display/use-display.ts';
 import { Explained } from '../../language/explained.tsx';
 import { say } from '../../language/messages.ts';
 import { bandText, quantityName } from '../../language/sentences.ts';
+import { Button } from '../../ui/button.tsx';
 import type { MeasureKind } from '../../ui/fields/measure-kinds.ts';
 import { SelectField } from '../../ui/fields/select-field.tsx';
 import { Field } from '../../ui/form/field.tsx';
@@ -35,16 +36,14 @@ export function AthleteBands({ form }: { form: FormState<AthleteValues> }) {
         <BandFields key={quantity} form={form} at={i} choices={[quantity, ...free]} />
       ))}
       <p>
-        <button
-          type="button"
-          className="button"
+        <Button
           disabled={free.length === 0}
           onClick={() =>
             form.change({ bands: [...bands, { quantity: free[0]!, min: null, max: null, reason: '' }] })
           }
         >
           {say('athlete-bands.add')}
-        </button>
+        </Button>
       </p>
     </section>
   );
@@ -78,13 +77,9 @@ function BandFields(props: { form: FormState<AthleteValues>; at: number; choices
         />
         <Field as={kind} {...form.at('bands', at, 'max')} {...EDGE} label={say('athlete-bands.to')} />
         <Field as="text" {...form.at('bands', at, 'reason')} label={say('athlete-page.why')} />
-        <button
-          type="button"
-          className="button words"
-          onClick={() => form.change({ bands: bands.filter((_, other) => other !== at) })}
-        >
+        <Button look="words" onClick={() => form.change({ bands: bands.filter((_, other) => other !== at) })}>
           {say('athlete-bands.remove')}
-        </button>
+        </Button>
       </div>
       <p className="soft">
         {usual && say('athlete-bands.usual', { band: bandText(usual, unit, format.quantity(id)) })}{' '}

@@ -5,6 +5,7 @@ import { call } from '../../client/client.ts';
 import { today } from '../../language/dates.ts';
 import { say, sayCount } from '../../language/messages.ts';
 import { go } from '../../route/route.ts';
+import { Button } from '../../ui/button.tsx';
 import { Field } from '../../ui/form/field.tsx';
 import { Form } from '../../ui/form/form.tsx';
 import { type FormState, useForm } from '../../ui/form/use-form.ts';
@@ -45,13 +46,13 @@ export function AthleteForm({ athlete, id }: { athlete: Athlete | null; id?: str
 function Buttons({ isNew }: { isNew: boolean }) {
   return (
     <>
-      <button className="button chief" type="submit">
+      <Button look="chief" type="submit">
         {say('trial.keep')}
-      </button>
+      </Button>
       {isNew && (
-        <button className="button" type="submit" value={MEASURE}>
+        <Button type="submit" value={MEASURE}>
           {say('athlete.save-and-measure')}
-        </button>
+        </Button>
       )}
     </>
   );

@@ -2,6 +2,7 @@ import { useState } from 'react';
 import { athleteSchema } from '../../../core/document/athlete-schema.ts';
 import { type Measuring, measuringSchema } from '../../../core/document/measuring-schema.ts';
 import { say } from '../../language/messages.ts';
+import { Button } from '../../ui/button.tsx';
 import { limitsOf } from '../../ui/fields/limits-of.ts';
 import { MeasureField } from '../../ui/fields/measure-field.tsx';
 import { TextField } from '../../ui/fields/text-field.tsx';
@@ -50,9 +51,7 @@ export function EarlierMeasuring(props: {
             onEnter={(value) => setEntries((now) => ({ ...now, massKg: value }))}
             onEmpty={() => setEntries((now) => ({ ...now, massKg: null }))}
           />
-          <button type="button" className="button" onClick={keep}>
-            {say('trial.keep')}
-          </button>
+          <Button onClick={keep}>{say('trial.keep')}</Button>
         </div>
         {problem && (
           <p className="field-problem" role="alert">

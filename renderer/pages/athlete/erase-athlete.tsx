@@ -4,6 +4,7 @@ import type { CallError } from '../../../app/contract/result.ts';
 import { call } from '../../client/client.ts';
 import { say, sayCount, words } from '../../language/messages.ts';
 import { hrefOf } from '../../route/route.ts';
+import { Button } from '../../ui/button.tsx';
 import { ErrorMessage } from '../../ui/error-message.tsx';
 import { TextField } from '../../ui/fields/text-field.tsx';
 import { clearingDepth, EraseWords, type NameClearing } from './erase-words.tsx';
@@ -36,9 +37,7 @@ export function EraseAthlete({ id, name }: { id: string; name: string }) {
       {refusal && <ErrorMessage error={refusal} />}
       {!preview ? (
         <p>
-          <button type="button" className="button" onClick={begin}>
-            {say('erase.begin')}
-          </button>
+          <Button onClick={begin}>{say('erase.begin')}</Button>
         </p>
       ) : (
         <div className="stack">
@@ -46,12 +45,10 @@ export function EraseAthlete({ id, name }: { id: string; name: string }) {
           <EraseWords words={preview.words} clearing={clearing} onChange={setClearing} />
           <TextField label={say('erase.type-name', { name })} value={typed} onChange={setTyped} />
           <p className="row">
-            <button type="button" className="button" disabled={typed.trim() !== name.trim()} onClick={erase}>
+            <Button disabled={typed.trim() !== name.trim()} onClick={erase}>
               {say('erase.do')}
-            </button>
-            <button type="button" className="button" onClick={() => setPreview(null)}>
-              {say('revisions.cancel')}
-            </button>
+            </Button>
+            <Button onClick={() => setPreview(null)}>{say('revisions.cancel')}</Button>
           </p>
         </div>
       )}

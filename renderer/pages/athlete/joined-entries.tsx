@@ -6,6 +6,7 @@ import { call } from '../../client/client.ts';
 import { useCall } from '../../client/use-call.ts';
 import { say } from '../../language/messages.ts';
 import { hrefOf } from '../../route/route.ts';
+import { Button } from '../../ui/button.tsx';
 import { ErrorMessage } from '../../ui/error-message.tsx';
 import { SelectField } from '../../ui/fields/select-field.tsx';
 
@@ -83,21 +84,20 @@ function JoinSecond(props: {
           ...free.map((other) => ({ value: other.id, name: other.athlete.name })),
         ]}
       />
-      <button type="button" className="button" disabled={chosen === ''} onClick={() => onJoin(chosen)}>
+      <Button disabled={chosen === ''} onClick={() => onJoin(chosen)}>
         {say('join.do', { name })}
-      </button>
+      </Button>
     </div>
   );
 }
 
 function Apart(props: { id: string; name: string; onDone: (result: CallResult<Entries>) => void }) {
   return (
-    <button
-      type="button"
-      className="button words"
+    <Button
+      look="words"
       onClick={async () => props.onDone(await call('athletes.takeApart', { id: props.id }))}
     >
       {say('join.apart', { name: props.name })}
-    </button>
+    </Button>
   );
 }

@@ -8,6 +8,7 @@ import { useCall } from '../../client/use-call.ts';
 import { useFormat } from '../../display/use-display.ts';
 import { dateText } from '../../language/dates.ts';
 import { say, words } from '../../language/messages.ts';
+import { Button } from '../../ui/button.tsx';
 import { ErrorMessage } from '../../ui/error-message.tsx';
 import { DataTable } from '../../ui/table/data-table.tsx';
 import { EarlierMeasuring } from './earlier-measuring.tsx';
@@ -75,9 +76,9 @@ export function MeasuredHistory(props: { athleteId: string; measuredOn: string |
       {removed && (
         <p className="row" role="status">
           {say('history.removed', { day: dateText(removed.takenOn) })}
-          <button type="button" className="button words" onClick={() => bringBack(removed)}>
+          <Button look="words" onClick={() => bringBack(removed)}>
             {say('archive.back.replace')}
-          </button>
+          </Button>
         </p>
       )}
       {refusal && <ErrorMessage error={refusal} />}
@@ -143,13 +144,12 @@ function RemoveMeasuring(props: HistoryProps & { measuring: Measuring }) {
     return <span className="soft">{say('history.now')}</span>;
   }
   return (
-    <button
-      type="button"
-      className="button words"
+    <Button
+      look="words"
       aria-label={say('history.remove.of', { day: dateText(measuring.takenOn) })}
       onClick={() => onRemove(measuring)}
     >
       {say('history.remove')}
-    </button>
+    </Button>
   );
 }

@@ -3,6 +3,7 @@ import type { AllAthletes } from '../../client/use-record.ts';
 import { useTableExport } from '../../client/use-table-export.ts';
 import { today } from '../../language/dates.ts';
 import { say, words } from '../../language/messages.ts';
+import { Button } from '../../ui/button.tsx';
 import { ErrorMessage } from '../../ui/error-message.tsx';
 
 /** Exports the athletes as a CSV file. */
@@ -23,13 +24,11 @@ export function ExportTable({ everybody }: { everybody: AllAthletes }) {
       <p className="soft">{say('table.out.about')}</p>
       {inUse.length + aside.length === 0 && <p>{say('table.out.none')}</p>}
       <p className="row">
-        <button type="button" className="button" disabled={inUse.length === 0} onClick={() => give(inUse)}>
+        <Button disabled={inUse.length === 0} onClick={() => give(inUse)}>
           {say('table.out.do')}
-        </button>
+        </Button>
         {aside.length > 0 && (
-          <button type="button" className="button" onClick={() => give([...inUse, ...aside])}>
-            {say('table.out.all')}
-          </button>
+          <Button onClick={() => give([...inUse, ...aside])}>{say('table.out.all')}</Button>
         )}
       </p>
       {(refusal ?? error) && <ErrorMessage error={(refusal ?? error)!} />}

@@ -4,6 +4,7 @@ import type { AthleteRow, AthletesTable } from '../../../core/roster/athletes-fr
 import { useTableExport } from '../../client/use-table-export.ts';
 import { useFormat } from '../../display/use-display.ts';
 import { say, sayCount, words } from '../../language/messages.ts';
+import { Button } from '../../ui/button.tsx';
 import { ErrorMessage } from '../../ui/error-message.tsx';
 import { DataTable } from '../../ui/table/data-table.tsx';
 import { BadCells } from './bad-cells.tsx';
@@ -39,13 +40,11 @@ export function TablePreview(props: {
       {takes === 0 && <p>{say(bad.length === 0 ? 'table.take.same' : 'table.take.nothing')}</p>}
       <p className="row">
         {takes > 0 && (
-          <button type="button" className="button chief" onClick={onImport}>
+          <Button look="chief" onClick={onImport}>
             {sayCount('table.take', takes)}
-          </button>
+          </Button>
         )}
-        <button type="button" className="button" onClick={onForget}>
-          {say('table.forget')}
-        </button>
+        <Button onClick={onForget}>{say('table.forget')}</Button>
       </p>
       {bad.length > 0 && <RowsLeftOut rows={table.rows} cells={cells} />}
     </div>
@@ -133,9 +132,7 @@ function RowsLeftOut({ rows, cells }: { rows: readonly AthleteRow[]; cells: Cell
   return (
     <div className="stack">
       <p className="row">
-        <button type="button" className="button" onClick={give}>
-          {say('table.rest')}
-        </button>
+        <Button onClick={give}>{say('table.rest')}</Button>
       </p>
       {refusal && <ErrorMessage error={refusal} />}
       {told && <p role="status">{told}</p>}

@@ -1,5 +1,6 @@
 import { useDocument, useFit } from '../../bench/bench-context.tsx';
 import { say } from '../../language/messages.ts';
+import { Button } from '../../ui/button.tsx';
 
 /** Says that the fit cannot be saved, why, and what to do, until it is saved again. */
 export function AutosaveError({ onReload }: { onReload: () => void }) {
@@ -10,9 +11,9 @@ export function AutosaveError({ onReload }: { onReload: () => void }) {
   return (
     <div className="bench-banner" role="alert">
       <p>{problem}</p>
-      <button type="button" className="button" onClick={retrying ? () => void document.keepNow() : onReload}>
+      <Button onClick={retrying ? () => void document.keepNow() : onReload}>
         {say(retrying ? 'error.retry' : 'bench.load-again')}
-      </button>
+      </Button>
     </div>
   );
 }

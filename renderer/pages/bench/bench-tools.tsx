@@ -4,6 +4,7 @@ import { announce } from '../../announce/announce.ts';
 import { useDocument, useFit } from '../../bench/bench-context.tsx';
 import { say } from '../../language/messages.ts';
 import { hrefOf } from '../../route/route.ts';
+import { Button } from '../../ui/button.tsx';
 import { onCommand } from '../../ui/menu-commands.tsx';
 import { PAGE_STEPS_ID, PAGE_TOOLS_ID } from '../../ui/page-tools.ts';
 
@@ -59,24 +60,22 @@ function Steps() {
   const redoName = useFit((state) => state.redoName);
   return (
     <>
-      <button
-        type="button"
-        className="button bare"
+      <Button
+        look="bare"
         disabled={undoName === null}
         title={undoName === null ? undefined : say('do.undo', { step: undoName })}
         onClick={() => undo(document)}
       >
         {say('bench.undo')}
-      </button>
-      <button
-        type="button"
-        className="button bare"
+      </Button>
+      <Button
+        look="bare"
         disabled={redoName === null}
         title={redoName === null ? undefined : say('do.redo', { step: redoName })}
         onClick={() => redo(document)}
       >
         {say('bench.redo')}
-      </button>
+      </Button>
     </>
   );
 }

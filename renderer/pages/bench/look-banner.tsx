@@ -1,5 +1,6 @@
 import type { FetchedRevision } from '../../bench/fetched-revision.ts';
 import { say } from '../../language/messages.ts';
+import { Button } from '../../ui/button.tsx';
 
 /** Says that an earlier revision is shown, not edited; one button restores it, one goes back. */
 export function LookBanner(props: {
@@ -11,12 +12,8 @@ export function LookBanner(props: {
   return (
     <div className="bench-banner" role="status">
       <p>{say('revisions.looking', { number, name })}</p>
-      <button type="button" className="button" onClick={() => props.onPutBack(props.looked)}>
-        {say('revisions.put-on-bench')}
-      </button>
-      <button type="button" className="button" onClick={props.onEnd}>
-        {say('trial.leave')}
-      </button>
+      <Button onClick={() => props.onPutBack(props.looked)}>{say('revisions.put-on-bench')}</Button>
+      <Button onClick={props.onEnd}>{say('trial.leave')}</Button>
     </div>
   );
 }

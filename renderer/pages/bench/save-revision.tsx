@@ -7,6 +7,7 @@ import { useDocument, useFit } from '../../bench/bench-context.tsx';
 import { TrialAnswerTicks, useAnswerTicks } from '../../bench/tabs/trials/trial-answer-ticks.tsx';
 import { call } from '../../client/client.ts';
 import { say } from '../../language/messages.ts';
+import { Button } from '../../ui/button.tsx';
 import { Field } from '../../ui/form/field.tsx';
 import { Form } from '../../ui/form/form.tsx';
 import type { FormRules } from '../../ui/form/form-rules.ts';
@@ -58,12 +59,10 @@ function RevisionForm(props: RevisionProps) {
       buttonsAtEnd
       buttons={
         <>
-          <button type="button" className="button" onClick={props.onClose}>
-            {say('revisions.cancel')}
-          </button>
-          <button type="submit" className="button chief">
+          <Button onClick={props.onClose}>{say('revisions.cancel')}</Button>
+          <Button type="submit" look="chief">
             {say('trial.keep')}
-          </button>
+          </Button>
         </>
       }
     >

@@ -4,6 +4,7 @@ import type { FetchedRevision } from '../../bench/fetched-revision.ts';
 import { say, words } from '../../language/messages.ts';
 import { Name } from '../../language/name.tsx';
 import { revisionNumber } from '../../language/revision-number.ts';
+import { Button } from '../../ui/button.tsx';
 import { usePageTitle } from '../../ui/use-page-title.ts';
 import { LibraryLine } from './library-line.tsx';
 import { SavedState } from './saved-state.tsx';
@@ -43,9 +44,9 @@ export function BenchTitleBlock(props: {
       <h1 title={name}>
         <Name text={name} />
       </h1>
-      <button type="button" className="button words title-save" onClick={props.onSave}>
+      <Button look="words" className="title-save" onClick={props.onSave}>
         {say('revisions.save')}
-      </button>
+      </Button>
       <p className="title-about">
         {unsaid.length > 0 && <span>{words().beside(unsaid)}</span>}
         <span className="title-revision" data-looking={looked ? true : undefined}>

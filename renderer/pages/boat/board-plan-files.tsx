@@ -6,6 +6,7 @@ import type { BoardPlan } from '../../../core/setout/board-plan.ts';
 import { usePaperExport } from '../../client/use-paper-export.ts';
 import { useDisplay } from '../../display/use-display.ts';
 import { say, words } from '../../language/messages.ts';
+import { Button } from '../../ui/button.tsx';
 import { ErrorMessage } from '../../ui/error-message.tsx';
 import { LanguageChoice } from '../../ui/fields/language-choice.tsx';
 import { WorkLine } from '../../ui/work-line.tsx';
@@ -50,19 +51,13 @@ export function BoardPlanFiles(props: { fit: Fit; boat: Boat; marked: MarkedPlan
     <>
       <div className="row">
         <LanguageChoice value={language} onChange={setLanguage} />
-        <button type="button" className="button" disabled={busy} onClick={() => file('card', 'pdf')}>
+        <Button disabled={busy} onClick={() => file('card', 'pdf')}>
           {say('board.card')}
-        </button>
+        </Button>
         {(['pdf', 'svg', 'dxf'] as const).map((format) => (
-          <button
-            key={format}
-            type="button"
-            className="button"
-            disabled={busy}
-            onClick={() => file('floorboard', format)}
-          >
+          <Button key={format} disabled={busy} onClick={() => file('floorboard', format)}>
             {say('board.full-size', { format: format.toUpperCase() })}
-          </button>
+          </Button>
         ))}
       </div>
       <WorkLine active={busy} />

@@ -12,6 +12,7 @@ import { call } from '../../client/client.ts';
 import { useFormat } from '../../display/use-display.ts';
 import type { DrillingAnswer } from '../../jobs/plan-drilling.ts';
 import { say } from '../../language/messages.ts';
+import { Button } from '../../ui/button.tsx';
 import { DataTable } from '../../ui/table/data-table.tsx';
 import { BoardPlanFiles } from './board-plan-files.tsx';
 
@@ -73,11 +74,7 @@ function Found({ id, boat, fits, proven, onSaved }: TableProps & { proven: Prove
       <Paddlers fits={fits} marked={marked} />
       <Holes marked={marked} />
       {fits[0] && <BoardPlanFiles fit={fits[0]} boat={boat} marked={marked} diameterM={diameterM} />}
-      {fresh.length > 0 && kept !== 'yes' && (
-        <button type="button" className="button" onClick={() => void keep()}>
-          {say('board.keep')}
-        </button>
-      )}
+      {fresh.length > 0 && kept !== 'yes' && <Button onClick={() => void keep()}>{say('board.keep')}</Button>}
       {kept !== 'no' && <p role="status">{say(kept === 'yes' ? 'board.kept' : 'board.not-kept')}</p>}
     </>
   );

@@ -9,6 +9,7 @@ import { useCall } from '../../client/use-call.ts';
 import type { DrillingAnswer } from '../../jobs/plan-drilling.ts';
 import { useJob } from '../../jobs/use-job.ts';
 import { say } from '../../language/messages.ts';
+import { Button } from '../../ui/button.tsx';
 import { MeasureField } from '../../ui/fields/measure-field.tsx';
 import { Tick } from '../../ui/fields/tick.tsx';
 import { WorkLine } from '../../ui/work-line.tsx';
@@ -72,14 +73,9 @@ function Planner({ id, boat, fits, onSaved }: PlannerProps) {
           onTolerance={(toleranceM) => setTolerances({ ...tolerances, [fit.id]: toleranceM })}
         />
       ))}
-      <button
-        type="button"
-        className="button"
-        disabled={busy || chosen.length === 0}
-        onClick={() => void plan()}
-      >
+      <Button disabled={busy || chosen.length === 0} onClick={() => void plan()}>
         {say('board.plan')}
-      </button>
+      </Button>
       <WorkLine active={busy} />
       {found && !busy && (
         <BoardPlanTable id={id} boat={boat} fits={found.fits} answer={found.answer} onSaved={onSaved} />

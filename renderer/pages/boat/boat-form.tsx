@@ -5,6 +5,7 @@ import { call } from '../../client/client.ts';
 import { useFormat } from '../../display/use-display.ts';
 import { say } from '../../language/messages.ts';
 import { go } from '../../route/route.ts';
+import { Button } from '../../ui/button.tsx';
 import { Field } from '../../ui/form/field.tsx';
 import { Form } from '../../ui/form/form.tsx';
 import { useForm } from '../../ui/form/use-form.ts';
@@ -46,9 +47,9 @@ export function BoatForm(props: { boat: Boat | null; id: string; onChanged?: () 
       form={form}
       className="entries boat-entries"
       buttons={
-        <button className="button chief" type="submit">
+        <Button look="chief" type="submit">
           {say('trial.keep')}
-        </button>
+        </Button>
       }
     >
       <div className="boat-columns">

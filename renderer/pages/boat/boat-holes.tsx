@@ -1,4 +1,5 @@
 import { say } from '../../language/messages.ts';
+import { Button } from '../../ui/button.tsx';
 import { Field } from '../../ui/form/field.tsx';
 import { BLANK_HOLE } from './blank-pieces.ts';
 import type { BoatSectionProps } from './boat-values.ts';
@@ -25,27 +26,20 @@ export function BoatHoles({ form }: BoatSectionProps) {
             label={say('board.state')}
             options={states()}
           />
-          <button
-            type="button"
-            className="button words"
+          <Button
+            look="words"
             onClick={() => form.change({ holes: holes.filter((_hole, other) => other !== i) })}
           >
             {say('boat.holes.remove')}
-          </button>
+          </Button>
         </div>
       ))}
       <p className="row">
-        <button
-          type="button"
-          className="button"
-          onClick={() => form.change({ holes: [...holes, BLANK_HOLE] })}
-        >
+        <Button onClick={() => form.change({ holes: [...holes, BLANK_HOLE] })}>
           {say('boat.holes.add')}
-        </button>
+        </Button>
         {holes.some(({ state }) => state === 'planned') && (
-          <button
-            type="button"
-            className="button"
+          <Button
             onClick={() =>
               form.change({
                 holes: holes.map((hole) => (hole.state === 'planned' ? { ...hole, state: 'drilled' } : hole)),
@@ -53,7 +47,7 @@ export function BoatHoles({ form }: BoatSectionProps) {
             }
           >
             {say('boat.holes.all-drilled')}
-          </button>
+          </Button>
         )}
       </p>
     </section>

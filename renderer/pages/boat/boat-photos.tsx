@@ -1,5 +1,5 @@
 import { useState } from 'react';
-import { Button, FileTrigger } from 'react-aria-components';
+import { Button as AriaButton, FileTrigger } from 'react-aria-components';
 import type { PhotoRecord } from '../../../app/contract/photos.ts';
 import type { CallError } from '../../../app/contract/result.ts';
 import { call } from '../../client/client.ts';
@@ -7,6 +7,7 @@ import { useCall } from '../../client/use-call.ts';
 import { useFormat } from '../../display/use-display.ts';
 import { dateText } from '../../language/dates.ts';
 import { say, words } from '../../language/messages.ts';
+import { Button } from '../../ui/button.tsx';
 import { ErrorMessage } from '../../ui/error-message.tsx';
 import { TextField } from '../../ui/fields/text-field.tsx';
 import { smallPicture } from '../../ui/small-picture.ts';
@@ -80,9 +81,9 @@ export function BoatPhotos({ boatId }: { boatId: string }) {
       {removed && (
         <p className="row" role="status">
           {say('photos.removed')}
-          <button type="button" className="button words" onClick={() => bringBack(removed)}>
+          <Button look="words" onClick={() => bringBack(removed)}>
             {say('archive.back.replace')}
-          </button>
+          </Button>
         </p>
       )}
       {problem && (
@@ -97,7 +98,7 @@ export function BoatPhotos({ boatId }: { boatId: string }) {
           allowsMultiple
           onSelect={choose}
         >
-          <Button className="button">{say('photos.add')}</Button>
+          <AriaButton className="button">{say('photos.add')}</AriaButton>
         </FileTrigger>
       </p>
     </section>
@@ -147,14 +148,9 @@ function Photo(props: { photo: PhotoRecord; number: number; onRemove: () => void
           size: format.number(photo.bytes / MEGABYTE, { decimals: 1 }),
           day: dateText(photo.addedAt),
         })}
-        <button
-          type="button"
-          className="button words"
-          aria-label={say('photos.remove', { number })}
-          onClick={onRemove}
-        >
+        <Button look="words" aria-label={say('photos.remove', { number })} onClick={onRemove}>
           {say('photos.remove', { number })}
-        </button>
+        </Button>
       </p>
     </li>
   );

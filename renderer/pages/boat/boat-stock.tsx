@@ -1,4 +1,5 @@
 import { say } from '../../language/messages.ts';
+import { Button } from '../../ui/button.tsx';
 import { Field } from '../../ui/form/field.tsx';
 import { BLANK_PAD, BLANK_REST } from './blank-pieces.ts';
 import type { BoatSectionProps } from './boat-values.ts';
@@ -44,15 +45,13 @@ function Pieces(props: {
         // biome-ignore lint/suspicious/noArrayIndexKey: a piece is its place in the list
         <div className="entry-row kept-row" key={i}>
           {props.fields(i)}
-          <button type="button" className="button words" onClick={() => props.onRemove(i)}>
+          <Button look="words" onClick={() => props.onRemove(i)}>
             {say('boat.stock.remove', { name: name || say('boat.stock.nameless') })}
-          </button>
+          </Button>
         </div>
       ))}
       <p>
-        <button type="button" className="button" onClick={props.onAdd}>
-          {props.add}
-        </button>
+        <Button onClick={props.onAdd}>{props.add}</Button>
       </p>
     </div>
   );

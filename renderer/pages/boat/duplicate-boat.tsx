@@ -5,6 +5,7 @@ import { announce } from '../../announce/announce.ts';
 import { call } from '../../client/client.ts';
 import { say } from '../../language/messages.ts';
 import { go } from '../../route/route.ts';
+import { Button } from '../../ui/button.tsx';
 import { ErrorMessage } from '../../ui/error-message.tsx';
 import { copyName } from '../new-fit/fit-name.ts';
 
@@ -25,9 +26,7 @@ export function DuplicateBoat({ boat }: { boat: Boat }) {
   return (
     <>
       {refusal && <ErrorMessage error={refusal} />}
-      <button type="button" className="button" onClick={duplicate}>
-        {say('boat.duplicate')}
-      </button>
+      <Button onClick={duplicate}>{say('boat.duplicate')}</Button>
     </>
   );
 }

@@ -1,4 +1,5 @@
 import { say } from '../../language/messages.ts';
+import { Button } from '../../ui/button.tsx';
 import { Field } from '../../ui/form/field.tsx';
 import { BLANK_POINT } from './blank-pieces.ts';
 import type { BoatSectionProps } from './boat-values.ts';
@@ -23,25 +24,20 @@ export function FloorProfile({ form }: BoatSectionProps) {
             label={say('boat.holes.from-stern')}
           />
           <Field as="length" {...form.at('profile', i, 'heightM')} label={say('measure.rearRest.heightM')} />
-          <button
-            type="button"
-            className="button words"
+          <Button
+            look="words"
             onClick={() => form.change({ profile: profile.filter((_, other) => other !== i) })}
           >
             {say('boat.profile.remove', { number: i + 1 })}
-          </button>
+          </Button>
         </fieldset>
       ))}
       {few && <p className="field-problem">{few}</p>}
       <ProfileSketch points={profile} />
       <p>
-        <button
-          type="button"
-          className="button"
-          onClick={() => form.change({ profile: [...profile, BLANK_POINT] })}
-        >
+        <Button onClick={() => form.change({ profile: [...profile, BLANK_POINT] })}>
           {say('boat.profile.add')}
-        </button>
+        </Button>
       </p>
     </section>
   );

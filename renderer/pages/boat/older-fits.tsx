@@ -6,6 +6,7 @@ import { announce } from '../../announce/announce.ts';
 import { call } from '../../client/client.ts';
 import { say, sayCount } from '../../language/messages.ts';
 import { Name } from '../../language/name.tsx';
+import { Button } from '../../ui/button.tsx';
 import { ErrorMessage } from '../../ui/error-message.tsx';
 
 /** What of a boat a fit's figures depend on. */
@@ -64,9 +65,7 @@ export function OlderFits({ id, boat }: { id: string; boat: Boat }) {
         ))}
       </ul>
       <p>
-        <button type="button" className="button" onClick={() => void renew()}>
-          {say('boat.older.take')}
-        </button>
+        <Button onClick={() => void renew()}>{say('boat.older.take')}</Button>
       </p>
       {refusal && <ErrorMessage error={refusal} />}
     </div>

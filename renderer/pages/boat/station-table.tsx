@@ -1,6 +1,7 @@
 import { useState } from 'react';
 import { useFormat } from '../../display/use-display.ts';
 import { say, sayCount } from '../../language/messages.ts';
+import { Button } from '../../ui/button.tsx';
 import { Field } from '../../ui/form/field.tsx';
 import { type Column, DataTable } from '../../ui/table/data-table.tsx';
 import type { BoatSectionProps } from './boat-values.ts';
@@ -36,14 +37,12 @@ export function StationTable({ form }: BoatSectionProps) {
       </p>
       <StandsOutQuestions form={form} />
       <p>
-        <button
-          type="button"
-          className="button"
+        <Button
           disabled={stations.length >= MOST}
           onClick={() => form.change({ stations: [...stations, BLANK_STATION] })}
         >
           {say('boat.stations.add')}
-        </button>
+        </Button>
       </p>
     </div>
   );
@@ -93,13 +92,9 @@ function StandsOutQuestions({ form }: BoatSectionProps) {
           fore: format.length(fore),
         })}
       </span>
-      <button
-        type="button"
-        className="button words"
-        onClick={() => form.change({ sureOf: [...form.values.sureOf, key] })}
-      >
+      <Button look="words" onClick={() => form.change({ sureOf: [...form.values.sureOf, key] })}>
         {say('boat.station.stands-out.right')}
-      </button>
+      </Button>
     </p>
   ));
 }
@@ -126,15 +121,14 @@ function useStationColumns(form: BoatSectionProps['form']): readonly Column<Stat
     };
   });
   const remove = (at: number) => (
-    <button
-      type="button"
-      className="button bare"
+    <Button
+      look="bare"
       aria-label={say('boat.stations.remove', { number: at + 1 })}
       disabled={stations.length <= FEWEST}
       onClick={() => form.change({ stations: stations.filter((_, i) => i !== at) })}
     >
       ×
-    </button>
+    </Button>
   );
   return [
     { title: '', id: 'number', isName: true, cell: (_, at) => at + 1 },
@@ -160,14 +154,12 @@ function BeamHeights({ form }: BoatSectionProps) {
           labelHidden
         />
       ))}
-      <button
-        type="button"
-        className="button"
+      <Button
         disabled={lengthM === null}
         onClick={() => form.change({ stations: spreadStations(form.values) })}
       >
         {say('boat.stations.spread')}
-      </button>
+      </Button>
     </div>
   );
 }

@@ -16,6 +16,7 @@ import { balanceSentence, bandText, findingTitle } from '../../language/sentence
 import { inShownWords, ShownWordsProvider } from '../../language/shown-words.tsx';
 import { useTranslator } from '../../language/use-translator.ts';
 import { hrefOf } from '../../route/route.ts';
+import { Button } from '../../ui/button.tsx';
 import { CautionList } from '../../ui/caution-list.tsx';
 import { ErrorMessage } from '../../ui/error-message.tsx';
 import { LanguageChoice } from '../../ui/fields/language-choice.tsx';
@@ -43,9 +44,7 @@ export function CrewSheetPage({ fitId }: { fitId: string }) {
           <a className="button" href={hrefOf({ page: 'fit', id: fitId })}>
             {say('trial.leave')}
           </a>
-          <button type="button" className="button" onClick={() => window.print()}>
-            {say('hull.print')}
-          </button>
+          <Button onClick={() => window.print()}>{say('hull.print')}</Button>
         </>
       }
     >

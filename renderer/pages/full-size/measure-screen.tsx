@@ -3,6 +3,7 @@ import { announce } from '../../announce/announce.ts';
 import { displaySettings } from '../../display/display-settings.ts';
 import { CARD_MM, SCALE_LIMITS, scaleOfBar, withScale } from '../../display/screen-scale.ts';
 import { say } from '../../language/messages.ts';
+import { Button } from '../../ui/button.tsx';
 import { MeasureField } from '../../ui/fields/measure-field.tsx';
 import { RangeField } from '../../ui/fields/range-field.tsx';
 
@@ -45,29 +46,20 @@ export function MeasureScreen(props: {
         <>
           <MeasureMethods pixelsPerMm={pixelsPerMm} onTry={onTry} />
           <p className="row">
-            <button
-              type="button"
-              className="button chief"
-              disabled={!tried}
-              onClick={() => keep(pixelsPerMm)}
-            >
+            <Button look="chief" disabled={!tried} onClick={() => keep(pixelsPerMm)}>
               {say('fullsize.keep')}
-            </button>
-            {kept !== null && (
-              <button type="button" className="button" onClick={leave}>
-                {say('revisions.cancel')}
-              </button>
-            )}
+            </Button>
+            {kept !== null && <Button onClick={leave}>{say('revisions.cancel')}</Button>}
           </p>
         </>
       ) : (
         <p className="row">
-          <button type="button" className="button words" onClick={() => setOpen(true)}>
+          <Button look="words" onClick={() => setOpen(true)}>
             {say('fullsize.again')}
-          </button>
-          <button type="button" className="button words" onClick={() => keep(null)}>
+          </Button>
+          <Button look="words" onClick={() => keep(null)}>
             {say('history.remove')}
-          </button>
+          </Button>
         </p>
       )}
     </section>

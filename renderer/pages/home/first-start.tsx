@@ -3,6 +3,7 @@ import type { CallError } from '../../../app/contract/result.ts';
 import { call } from '../../client/client.ts';
 import { say } from '../../language/messages.ts';
 import { go, hrefOf } from '../../route/route.ts';
+import { Button } from '../../ui/button.tsx';
 import { CautionList } from '../../ui/caution-list.tsx';
 import { ErrorMessage } from '../../ui/error-message.tsx';
 import './home.css';
@@ -39,9 +40,9 @@ export function FirstStart({ notices }: { notices: readonly string[] }) {
           ))}
           <div className="first-choices">
             <div>
-              <button className="button chief" type="button" onClick={openDemo} disabled={busy}>
+              <Button look="chief" onClick={openDemo} disabled={busy}>
                 {say('start.demo')}
-              </button>
+              </Button>
               <p className="soft">{say('start.demo.about')}</p>
             </div>
             <div>

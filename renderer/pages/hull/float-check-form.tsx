@@ -9,6 +9,7 @@ import { call } from '../../client/client.ts';
 import { useFormat } from '../../display/use-display.ts';
 import { say } from '../../language/messages.ts';
 import { Term } from '../../language/term.tsx';
+import { Button } from '../../ui/button.tsx';
 import { ErrorMessage } from '../../ui/error-message.tsx';
 import { Form } from '../../ui/form/form.tsx';
 import { useForm } from '../../ui/form/use-form.ts';
@@ -67,23 +68,15 @@ export function FloatCheckForm({ boat, onChanged }: { boat: Boat; onChanged: () 
       </h2>
       <p className="soft">{say('hull.check.about')}</p>
       {boat.correction && <CorrectionStands correction={boat.correction} onUndo={() => void takeOff()} />}
-      <Form
-        form={form}
-        className="entries"
-        buttons={
-          <button type="submit" className="button">
-            {say('hull.check.work')}
-          </button>
-        }
-      >
+      <Form form={form} className="entries" buttons={<Button type="submit">{say('hull.check.work')}</Button>}>
         <FloatReadings form={form} boat={boat} />
       </Form>
       {current && <CheckAnswer boat={boat} answer={current.answer} />}
       {current && found && (
         <p className="row">
-          <button type="button" className="button chief" onClick={() => void keepCheck(current, found)}>
+          <Button look="chief" onClick={() => void keepCheck(current, found)}>
             {say('hull.check.keep')}
-          </button>
+          </Button>
         </p>
       )}
       {refusal && <ErrorMessage error={refusal} />}
@@ -99,9 +92,9 @@ function CorrectionStands({ correction, onUndo }: { correction: HullCorrection; 
       <span>
         {say('hull.check.stands', { residual: format.length(correction.residualM, { unit: 'mm' }) })}
       </span>
-      <button type="button" className="button words" onClick={onUndo}>
+      <Button look="words" onClick={onUndo}>
         {say('hull.check.undo')}
-      </button>
+      </Button>
     </p>
   );
 }

@@ -4,6 +4,7 @@ import { useBoat } from '../../client/use-record.ts';
 import { hullOrWhyNot } from '../../document/solved-fit.ts';
 import { say } from '../../language/messages.ts';
 import { hrefOf } from '../../route/route.ts';
+import { Button } from '../../ui/button.tsx';
 import { ErrorMessage } from '../../ui/error-message.tsx';
 import { Page } from '../../ui/page.tsx';
 import { OlderFits } from '../boat/older-fits.tsx';
@@ -25,9 +26,7 @@ export function HullPage({ id }: { id: string }) {
           <a className="button" href={hrefOf({ page: 'boat', id })}>
             {say('hull.back')}
           </a>
-          <button type="button" className="button" onClick={() => window.print()}>
-            {say('hull.print')}
-          </button>
+          <Button onClick={() => window.print()}>{say('hull.print')}</Button>
         </>
       }
     >

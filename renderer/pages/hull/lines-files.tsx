@@ -8,6 +8,7 @@ import { fetchDelivery } from '../../client/upload.ts';
 import { useTableExport } from '../../client/use-table-export.ts';
 import { useDisplay } from '../../display/use-display.ts';
 import { say, words } from '../../language/messages.ts';
+import { Button } from '../../ui/button.tsx';
 import { ErrorMessage } from '../../ui/error-message.tsx';
 import { LanguageChoice } from '../../ui/fields/language-choice.tsx';
 
@@ -30,26 +31,20 @@ export function LinesFiles({ id, hull, name }: { id: string; hull: Hull; name: s
     <>
       <div className="row">
         <LanguageChoice value={language} onChange={setLanguage} />
-        <button
-          type="button"
-          className="button"
-          onClick={() => void table.exportTable(say('hull.offsets.file', { name }), offsetsOut(hull))}
-        >
+        <Button onClick={() => void table.exportTable(say('hull.offsets.file', { name }), offsetsOut(hull))}>
           {say('hull.offsets.csv')}
-        </button>
-        <button
-          type="button"
-          className="button"
+        </Button>
+        <Button
           onClick={() =>
             void table.exportTable(words().row([say('hull.sections.title'), name]), sectionsOut(hull))
           }
         >
           {say('hull.sections.file', { format: 'CSV' })}
-        </button>
+        </Button>
         {(['pdf', 'svg', 'dxf'] as const).map((format) => (
-          <button key={format} type="button" className="button" onClick={() => void sections(format)}>
+          <Button key={format} onClick={() => void sections(format)}>
             {say('hull.sections.file', { format: format.toUpperCase() })}
-          </button>
+          </Button>
         ))}
       </div>
       <p role="status">{table.told}</p>

@@ -4,6 +4,7 @@ import type { BodySlip } from '../../../core/growth/body-change.ts';
 import { useFormat } from '../../display/use-display.ts';
 import { dateText, today } from '../../language/dates.ts';
 import { say, words } from '../../language/messages.ts';
+import { Button } from '../../ui/button.tsx';
 import { limitsOf } from '../../ui/fields/limits-of.ts';
 import { MeasureField } from '../../ui/fields/measure-field.tsx';
 import { TextField } from '../../ui/fields/text-field.tsx';
@@ -108,9 +109,9 @@ function Onward({ onStep }: Pick<StepProps, 'onStep'>) {
   const next = stepAfter('body');
   return (
     <p>
-      <button type="button" className="button chief" onClick={() => onStep(next)}>
+      <Button look="chief" onClick={() => onStep(next)}>
         {say('measure.next', { step: stepName(next) })}
-      </button>
+      </Button>
     </p>
   );
 }

@@ -1,4 +1,5 @@
 import { say } from '../../language/messages.ts';
+import { Button } from '../../ui/button.tsx';
 
 /** A value that is more likely a typing error: why, and a button to keep it. */
 export function KeepAnyway({ why, more, onKeep }: { why: string; more?: string; onKeep: () => void }) {
@@ -7,9 +8,7 @@ export function KeepAnyway({ why, more, onKeep }: { why: string; more?: string; 
       <p>{why}</p>
       {more && <p className="soft">{more}</p>}
       <p className="row">
-        <button type="button" className="button" onClick={onKeep}>
-          {say('measure.keep-anyway')}
-        </button>
+        <Button onClick={onKeep}>{say('measure.keep-anyway')}</Button>
         <span className="soft">{say('measure.not-counted')}</span>
       </p>
     </div>

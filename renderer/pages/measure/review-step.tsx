@@ -9,6 +9,7 @@ import { useFormat } from '../../display/use-display.ts';
 import { dateText, today } from '../../language/dates.ts';
 import { say, words } from '../../language/messages.ts';
 import { go } from '../../route/route.ts';
+import { Button } from '../../ui/button.tsx';
 import { ErrorMessage } from '../../ui/error-message.tsx';
 import { renewFormValues } from '../../ui/form/use-form-values.ts';
 import { DataTable } from '../../ui/table/data-table.tsx';
@@ -63,16 +64,12 @@ export function ReviewStep(props: StepProps & { discard: () => void }) {
       )}
       {refusal && <ErrorMessage error={refusal} />}
       <p className="row">
-        <button type="button" className="button chief" disabled={nothing || ahead} onClick={keep}>
+        <Button look="chief" disabled={nothing || ahead} onClick={keep}>
           {say('measure.keep')}
-        </button>
-        <button
-          type="button"
-          className="button words"
-          onClick={() => change(beginSession(session.takenOn, athlete))}
-        >
+        </Button>
+        <Button look="words" onClick={() => change(beginSession(session.takenOn, athlete))}>
           {say('measure.forget')}
-        </button>
+        </Button>
       </p>
     </section>
   );

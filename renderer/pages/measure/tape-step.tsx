@@ -4,6 +4,7 @@ import type { TapePerson } from '../../../core/body/tape-percentile.ts';
 import { type TapeMeasure, tapeReadingSchema } from '../../../core/document/athlete-schema.ts';
 import { useFormat } from '../../display/use-display.ts';
 import { say, words } from '../../language/messages.ts';
+import { Button } from '../../ui/button.tsx';
 import { limitsOf } from '../../ui/fields/limits-of.ts';
 import { MeasureField } from '../../ui/fields/measure-field.tsx';
 import { beforeText } from './before-text.ts';
@@ -47,9 +48,9 @@ export function TapeStep(props: TapeProps) {
           ))}
           <p role="status">{read && <ReadingText read={read} count={counted.length} />}</p>
           <p>
-            <button type="button" className="button chief" onClick={() => onStep(stepAfter(measure))}>
+            <Button look="chief" onClick={() => onStep(stepAfter(measure))}>
               {say('measure.next', { step: stepName(stepAfter(measure)) })}
-            </button>
+            </Button>
           </p>
         </div>
       </div>

@@ -3,6 +3,7 @@ import type { CallResult } from '../../../app/contract/result.ts';
 import { call } from '../../client/client.ts';
 import { say } from '../../language/messages.ts';
 import { go, hrefOf } from '../../route/route.ts';
+import { Button } from '../../ui/button.tsx';
 import { CautionList } from '../../ui/caution-list.tsx';
 import { Field } from '../../ui/form/field.tsx';
 import { Form } from '../../ui/form/form.tsx';
@@ -56,9 +57,9 @@ export function FirstFit() {
       form={form}
       className="entries first-fit"
       buttons={
-        <button className="button chief" type="submit">
+        <Button look="chief" type="submit">
           {say('new-fit.begin')}
-        </button>
+        </Button>
       }
     >
       <Who form={form} />

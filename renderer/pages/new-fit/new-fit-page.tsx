@@ -24,6 +24,7 @@ import { withSingles } from './own-singles.ts';
 import { SeatChoice } from './seat-choice.tsx';
 import './new-fit.css';
 import { Explained } from '../../language/explained.tsx';
+import { Button } from '../../ui/button.tsx';
 
 const EVERYTHING = { limit: 1000 };
 
@@ -85,9 +86,9 @@ function NewFitForm(listed: FitChoices) {
       form={form}
       className="entries"
       buttons={
-        <button className="button chief" type="submit">
+        <Button look="chief" type="submit">
           {say('new-fit.begin')}
-        </button>
+        </Button>
       }
     >
       <section>

@@ -2,6 +2,7 @@ import type { StockPaddleDocument } from '../../../core/document/stock-paddle-sc
 import { call } from '../../client/client.ts';
 import { say } from '../../language/messages.ts';
 import { go, hrefOf } from '../../route/route.ts';
+import { Button } from '../../ui/button.tsx';
 import { Field } from '../../ui/form/field.tsx';
 import { Form } from '../../ui/form/form.tsx';
 import { useForm } from '../../ui/form/use-form.ts';
@@ -19,9 +20,9 @@ export function PaddleForm({ paddle, id }: { paddle: StockPaddleDocument | null;
       form={form}
       buttons={
         <>
-          <button type="submit" className="button chief">
+          <Button type="submit" look="chief">
             {say('trial.keep')}
-          </button>
+          </Button>
           <a className="button" href={hrefOf({ page: 'paddles' })}>
             {say('revisions.cancel')}
           </a>

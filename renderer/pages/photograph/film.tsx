@@ -4,6 +4,7 @@ import type { SeenMoment } from '../../../core/photograph/seen-moment.ts';
 import { type SeenRate, strokeRate } from '../../../core/photograph/stroke-rate.ts';
 import { useFormat } from '../../display/use-display.ts';
 import { say } from '../../language/messages.ts';
+import { Button } from '../../ui/button.tsx';
 import { ChoiceField } from '../../ui/fields/choice-field.tsx';
 import { frameOf } from './upright-picture.ts';
 
@@ -44,12 +45,8 @@ export function Film(props: {
         onError={() => props.onProblem(say('photograph.film.problem'))}
       />
       <p className="row">
-        <button type="button" className="button" onClick={() => step(-1)}>
-          {say('photograph.film.back')}
-        </button>
-        <button type="button" className="button" onClick={() => step(1)}>
-          {say('photograph.film.on')}
-        </button>
+        <Button onClick={() => step(-1)}>{say('photograph.film.back')}</Button>
+        <Button onClick={() => step(1)}>{say('photograph.film.on')}</Button>
       </p>
       <div className="row">
         <ChoiceField
@@ -58,9 +55,9 @@ export function Film(props: {
           options={SEEN_MOMENTS.map((value) => ({ value, name: say(`photograph.moment.${value}`) }))}
           onChange={setMoment}
         />
-        <button type="button" className="button chief" onClick={() => void use()}>
+        <Button look="chief" onClick={() => void use()}>
           {say('photograph.film.use')}
-        </button>
+        </Button>
       </div>
       <RateOfCatches
         catches={catches}
@@ -83,9 +80,7 @@ function RateOfCatches(props: {
   const rate = strokeRate(catches, FRAME_S);
   return (
     <div className="row">
-      <button type="button" className="button" onClick={props.onAdd}>
-        {say('photograph.rate.catch')}
-      </button>
+      <Button onClick={props.onAdd}>{say('photograph.rate.catch')}</Button>
       <span role="status">
         {rate
           ? say('photograph.rate.is', {
@@ -95,15 +90,11 @@ function RateOfCatches(props: {
             })
           : say('photograph.rate.about')}
       </span>
-      {rate && (
-        <button type="button" className="button" onClick={() => props.onRate(rate)}>
-          {say('photograph.rate.use')}
-        </button>
-      )}
+      {rate && <Button onClick={() => props.onRate(rate)}>{say('photograph.rate.use')}</Button>}
       {catches.length > 0 && (
-        <button type="button" className="button words" onClick={props.onClear}>
+        <Button look="words" onClick={props.onClear}>
           {say('measure.forget')}
-        </button>
+        </Button>
       )}
     </div>
   );

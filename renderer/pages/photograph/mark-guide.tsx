@@ -3,6 +3,7 @@ import type { Fit } from '../../../core/document/fit-schema.ts';
 import { markGuide } from '../../../core/photograph/mark-guide.ts';
 import { ShapesSvg } from '../../drawing/shapes-svg.tsx';
 import { say } from '../../language/messages.ts';
+import { Button } from '../../ui/button.tsx';
 import type { PhotoMarkName } from './mark-order.ts';
 import { markName } from './mark-words.ts';
 import { markBeside } from './marked-study.ts';
@@ -48,12 +49,8 @@ export function GuidePicture(props: {
         <span className="name" aria-live="polite">
           {markName(inHand)}
         </span>
-        <button type="button" className="button" onClick={() => onTake(markBeside(inHand, -1))}>
-          {say('photograph.guide.back')}
-        </button>
-        <button type="button" className="button" onClick={() => onTake(markBeside(inHand, 1))}>
-          {say('photograph.guide.next')}
-        </button>
+        <Button onClick={() => onTake(markBeside(inHand, -1))}>{say('photograph.guide.back')}</Button>
+        <Button onClick={() => onTake(markBeside(inHand, 1))}>{say('photograph.guide.next')}</Button>
       </figcaption>
     </figure>
   );

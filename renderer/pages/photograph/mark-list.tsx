@@ -1,6 +1,7 @@
 import type { PhotoStudy } from '../../../core/photograph/photo-study-schema.ts';
 import { useFormat } from '../../display/use-display.ts';
 import { say } from '../../language/messages.ts';
+import { Button } from '../../ui/button.tsx';
 import { MARK_ORDER, type PhotoMarkName } from './mark-order.ts';
 import { markName } from './mark-words.ts';
 import { markOf, proposedShare } from './marked-study.ts';
@@ -30,9 +31,9 @@ export function MarkList(props: {
           <h3>{title}</h3>
           <p className="soft">{about}</p>
           {kind === 'joint.' && proposals > 0 && (
-            <button type="button" className="button" onClick={() => props.onConfirm()}>
+            <Button onClick={() => props.onConfirm()}>
               {say('photograph.confirm.all', { count: proposals })}
-            </button>
+            </Button>
           )}
           <ul>
             {MARK_ORDER.filter((name) => name.startsWith(kind)).map((name) => (
@@ -53,34 +54,29 @@ function Entry(props: Parameters<typeof MarkList>[0] & { name: PhotoMarkName }) 
   const format = useFormat();
   return (
     <li className={bad.has(name) ? 'bad' : undefined}>
-      <button
-        type="button"
-        className="button words mark"
-        aria-pressed={name === inHand}
-        onClick={() => props.onTake(name)}
-      >
+      <Button look="words" className="mark" aria-pressed={name === inHand} onClick={() => props.onTake(name)}>
         {markName(name)}
-      </button>
+      </Button>
       <span className="soft">{bad.has(name) ? say('photograph.bad', { off }) : set ? off : ''}</span>
       {share !== undefined && (
-        <button
-          type="button"
-          className="button words mark confirm"
+        <Button
+          look="words"
+          className="mark confirm"
           aria-label={say('photograph.confirm', { mark: markName(name) })}
           onClick={() => props.onConfirm(name)}
         >
           {say('photograph.confirm.share', { share: format.number(100 * share, { decimals: 0 }) })}
-        </button>
+        </Button>
       )}
       {set && (
-        <button
-          type="button"
-          className="button bare remove"
+        <Button
+          look="bare"
+          className="remove"
           aria-label={say('photograph.remove', { mark: markName(name) })}
           onClick={() => props.onRemove(name)}
         >
           ×
-        </button>
+        </Button>
       )}
     </li>
   );

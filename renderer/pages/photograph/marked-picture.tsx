@@ -7,6 +7,7 @@ import { type PhotoStudy, SEEN_MOMENTS } from '../../../core/photograph/photo-st
 import { call } from '../../client/client.ts';
 import { useCall } from '../../client/use-call.ts';
 import { say } from '../../language/messages.ts';
+import { Button } from '../../ui/button.tsx';
 import { ErrorMessage } from '../../ui/error-message.tsx';
 import { ChoiceField } from '../../ui/fields/choice-field.tsx';
 import { RangeField } from '../../ui/fields/range-field.tsx';
@@ -138,9 +139,9 @@ function Picture(
             onProposed={onChange}
           />
         )}
-        <button type="button" className="button words" onClick={props.onRemove}>
+        <Button look="words" onClick={props.onRemove}>
           {say('photograph.remove-picture')}
-        </button>
+        </Button>
       </p>
     </>
   );

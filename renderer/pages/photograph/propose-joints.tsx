@@ -4,6 +4,7 @@ import type { ImageSize, Pixel } from '../../../core/photograph/camera.ts';
 import { jointsFromLandmarks, type ProposedJoint } from '../../../core/photograph/joints-from-landmarks.ts';
 import type { PhotoStudy } from '../../../core/photograph/photo-study-schema.ts';
 import { say } from '../../language/messages.ts';
+import { Button } from '../../ui/button.tsx';
 import { JOINT_ORDER } from './mark-order.ts';
 import { type MarkedProposal, withProposals } from './marked-study.ts';
 import { loadPoseModel } from './pose-model.ts';
@@ -43,14 +44,9 @@ export function ProposeJoints(props: {
 
   return (
     <>
-      <button
-        type="button"
-        className="button"
-        disabled={state.kind === 'working'}
-        onClick={() => void propose()}
-      >
+      <Button disabled={state.kind === 'working'} onClick={() => void propose()}>
         {say('photograph.propose')}
-      </button>
+      </Button>
       <span className="soft" role="status">
         {state.kind === 'proposed'
           ? say('photograph.propose.done', { count: state.count })

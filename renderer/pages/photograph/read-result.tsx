@@ -10,6 +10,7 @@ import { announce } from '../../announce/announce.ts';
 import { call } from '../../client/client.ts';
 import { useFormat } from '../../display/use-display.ts';
 import { say } from '../../language/messages.ts';
+import { Button } from '../../ui/button.tsx';
 import { ErrorMessage } from '../../ui/error-message.tsx';
 import { AfloatLine } from './afloat-line.tsx';
 import { AngleTable } from './angle-table.tsx';
@@ -55,14 +56,9 @@ export function ReadResult(props: {
           {plan && <DifferenceWords plan={plan} posture={posture} />}
           {plan && <AngleTable plan={plan} posture={posture} />}
           <p className="row">
-            <button
-              type="button"
-              className="button chief"
-              disabled={unseen > 0}
-              onClick={() => void take(posture)}
-            >
+            <Button look="chief" disabled={unseen > 0} onClick={() => void take(posture)}>
               {say('photograph.apply')}
-            </button>
+            </Button>
             {unseen > 0 && <span className="soft">{say('photograph.apply.first', { count: unseen })}</span>}
             {study.confirmed && <span className="soft">{say('photograph.applied')}</span>}
           </p>

@@ -7,6 +7,7 @@ import { call } from '../../client/client.ts';
 import { useAthlete } from '../../client/use-record.ts';
 import { dateText, today } from '../../language/dates.ts';
 import { say } from '../../language/messages.ts';
+import { Button } from '../../ui/button.tsx';
 import { ErrorMessage } from '../../ui/error-message.tsx';
 import { Tick } from '../../ui/fields/tick.tsx';
 
@@ -55,9 +56,9 @@ export function Remembered({ athleteId, pictures }: { athleteId: string; picture
       )}
       {applied.length > 0 && (
         <p>
-          <button type="button" className="button" onClick={() => void learn()}>
+          <Button onClick={() => void learn()}>
             {say('photograph.remembered.learn', { count: applied.length })}
-          </button>
+          </Button>
         </p>
       )}
       {refusal && <ErrorMessage error={refusal} />}

@@ -11,6 +11,7 @@ import { call } from '../../client/client.ts';
 import { useCall } from '../../client/use-call.ts';
 import { dateText, today } from '../../language/dates.ts';
 import { say } from '../../language/messages.ts';
+import { Button } from '../../ui/button.tsx';
 import { ErrorMessage } from '../../ui/error-message.tsx';
 import { AddPicture } from './add-picture.tsx';
 import { ExamplePictures } from './example-pictures.tsx';
@@ -103,18 +104,13 @@ function PictureList(props: {
     <ul className="photograph-list" aria-label={say('photograph.list')}>
       {props.pictures.map(({ id, study, addedAt }, i) => (
         <li key={id}>
-          <button
-            type="button"
-            className="button"
-            aria-pressed={id === props.chosen.id}
-            onClick={() => props.onChoose(id)}
-          >
+          <Button aria-pressed={id === props.chosen.id} onClick={() => props.onChoose(id)}>
             {say('photograph.picture', {
               number: i + 1,
               moment: say(`photograph.moment.${study!.moment}`),
               day: dateText(study!.takenOn ?? addedAt),
             })}
-          </button>
+          </Button>
         </li>
       ))}
     </ul>

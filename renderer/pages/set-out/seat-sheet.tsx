@@ -8,6 +8,7 @@ import { solveFit } from '../../document/solved-fit.ts';
 import type { FitMoment } from '../../document/use-fit-states.ts';
 import { say } from '../../language/messages.ts';
 import { useTranslator } from '../../language/use-translator.ts';
+import { Button } from '../../ui/button.tsx';
 import { ErrorMessage } from '../../ui/error-message.tsx';
 import { WorkLine } from '../../ui/work-line.tsx';
 import type { Choices } from './choices.ts';
@@ -97,35 +98,27 @@ function Files({ moment, choices, drawings, out }: PapersProps & { drawings: rea
   return (
     <div className="set-out-files stack">
       <div className="row">
-        <button type="button" className="button chief" disabled={busy} onClick={sheet}>
+        <Button look="chief" disabled={busy} onClick={sheet}>
           {say('setout.sheet.pdf')}
-        </button>
+        </Button>
         {(['pdf', 'svg', 'dxf'] as const).map((format) => (
-          <button
-            key={format}
-            type="button"
-            className="button"
-            disabled={busy || templates.length === 0}
-            onClick={() => cut(format)}
-          >
+          <Button key={format} disabled={busy || templates.length === 0} onClick={() => cut(format)}>
             {say(`setout.templates.${format}`)}
-          </button>
+          </Button>
         ))}
       </div>
       <div className="row">
         <span className="soft">{say('setout.solids')}</span>
         {(['step', '3mf', 'stl'] as const).map((format) => (
-          <button
+          <Button
             key={format}
-            type="button"
-            className="button"
             disabled={busy || solids === 0}
             onClick={() =>
               void make({ language, fit, revision, wanted: { kind: 'solids', seat, options, format } })
             }
           >
             {say(`setout.solids.${format}`)}
-          </button>
+          </Button>
         ))}
       </div>
       <p className="field-hint">{say('setout.solids.about')}</p>

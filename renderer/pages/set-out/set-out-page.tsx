@@ -4,6 +4,7 @@ import { useDisplay } from '../../display/use-display.ts';
 import { PRESENT, useFitMoment, useOpenedFit } from '../../document/use-fit-states.ts';
 import { say } from '../../language/messages.ts';
 import { hrefOf } from '../../route/route.ts';
+import { Button } from '../../ui/button.tsx';
 import { ConsentNote } from '../../ui/consent-note.tsx';
 import { ErrorMessage } from '../../ui/error-message.tsx';
 import { Page } from '../../ui/page.tsx';
@@ -23,9 +24,7 @@ export function SetOutPage({ fitId }: { fitId: string }) {
           <a className="button" href={hrefOf({ page: 'fit', id: fitId })}>
             {say('trial.leave')}
           </a>
-          <button type="button" className="button" onClick={() => window.print()}>
-            {say('do.print')}
-          </button>
+          <Button onClick={() => window.print()}>{say('do.print')}</Button>
         </>
       }
     >

@@ -1,6 +1,7 @@
 import { useEffect, useRef } from 'react';
 import type { Translator } from '../../../app/language/translator.ts';
 import { useShownWords } from '../../language/shown-words.tsx';
+import { Button } from '../../ui/button.tsx';
 
 /** The slider's range, and how long a move from end to end takes, milliseconds. */
 const WHOLE = 100;
@@ -35,10 +36,10 @@ export function BetweenSlider(props: { percent: number; onMove: (percent: number
 
   return (
     <div className="show-between">
-      <button type="button" className="button bare" onClick={() => moveTo(0)}>
+      <Button look="bare" onClick={() => moveTo(0)}>
         <Sample dashed />
         {say('athlete-page.before')}
-      </button>
+      </Button>
       <input
         type="range"
         min={0}
@@ -52,10 +53,10 @@ export function BetweenSlider(props: { percent: number; onMove: (percent: number
           onMove(event.target.valueAsNumber);
         }}
       />
-      <button type="button" className="button bare" onClick={() => moveTo(WHOLE)}>
+      <Button look="bare" onClick={() => moveTo(WHOLE)}>
         {say('athlete-page.now')}
         <Sample dashed={false} />
-      </button>
+      </Button>
     </div>
   );
 }

@@ -5,6 +5,7 @@ import { useDisplay } from '../../display/use-display.ts';
 import { useFitMoment, useOpenedFit } from '../../document/use-fit-states.ts';
 import { say, words } from '../../language/messages.ts';
 import { go, hrefOf } from '../../route/route.ts';
+import { Button } from '../../ui/button.tsx';
 import { ErrorMessage } from '../../ui/error-message.tsx';
 import { usePageTitle } from '../../ui/use-page-title.ts';
 import { takenSeats } from '../set-out/choices.ts';
@@ -25,9 +26,9 @@ export function ShowPage({ fitId }: { fitId: string }) {
       {!value && !error && <p className="soft">{say('sheet.loading')}</p>}
       {value && (
         <OpenShow opened={value}>
-          <button type="button" className="button bare" aria-pressed={screen.filled} onClick={screen.toggle}>
+          <Button look="bare" aria-pressed={screen.filled} onClick={screen.toggle}>
             {say(screen.filled ? 'show.unfill' : 'show.fill')}
-          </button>
+          </Button>
           <a className="button bare" href={hrefOf({ page: 'fit', id: fitId })}>
             {say('trial.leave')}
           </a>

@@ -13,6 +13,7 @@ import { say } from '../../language/messages.ts';
 import { Name } from '../../language/name.tsx';
 import { ShownWordsProvider, useShownWords } from '../../language/shown-words.tsx';
 import { useTranslator } from '../../language/use-translator.ts';
+import { Button } from '../../ui/button.tsx';
 import { ConsentNote } from '../../ui/consent-note.tsx';
 import { ErrorMessage } from '../../ui/error-message.tsx';
 import { ChoiceField } from '../../ui/fields/choice-field.tsx';
@@ -122,12 +123,12 @@ function Head(props: ShownSeatProps & { shown: Shown; units: 'mm' | 'in'; said: 
       </div>
       <div className="row">
         <ChooseShown {...props} />
-        <button type="button" className="button bare" disabled={busy} onClick={() => void takeHome()}>
+        <Button look="bare" disabled={busy} onClick={() => void takeHome()}>
           {say('show.take-home')}
-        </button>
-        <button type="button" className="button bare" disabled={busy} onClick={() => void moving()}>
+        </Button>
+        <Button look="bare" disabled={busy} onClick={() => void moving()}>
           {say('show.moving')}
-        </button>
+        </Button>
         {props.children}
       </div>
       <Told busy={busy} told={told} refusal={refusal} />

@@ -9,6 +9,7 @@ import { dateText } from '../../language/dates.ts';
 import { say, words } from '../../language/messages.ts';
 import { revisionNumber } from '../../language/revision-number.ts';
 import { hrefOf } from '../../route/route.ts';
+import { Button } from '../../ui/button.tsx';
 import { ErrorMessage } from '../../ui/error-message.tsx';
 import { Page } from '../../ui/page.tsx';
 import { momentOf, timelineOrder } from './moments.ts';
@@ -37,9 +38,9 @@ export function TimelinePage({ id }: { id: string }) {
       {value?.length === 0 && <p>{say('timeline.none')}</p>}
       {value && value.length > 0 && <Timeline entries={timelineOrder(value)} />}
       {value && value.length >= limit && (
-        <button type="button" className="button words" onClick={() => setLimit(limit + AT_ONCE)}>
+        <Button look="words" onClick={() => setLimit(limit + AT_ONCE)}>
           {say('timeline.earlier')}
-        </button>
+        </Button>
       )}
     </Page>
   );

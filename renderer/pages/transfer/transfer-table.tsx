@@ -4,6 +4,7 @@ import { keysOf } from '../../../core/units/entries.ts';
 import { useFormat } from '../../display/use-display.ts';
 import { Explained } from '../../language/explained.tsx';
 import { say } from '../../language/messages.ts';
+import { Button } from '../../ui/button.tsx';
 import { SeverityMark } from '../../ui/severity-mark.tsx';
 import { DataTable, type RowGroup } from '../../ui/table/data-table.tsx';
 import { SEAT_GROUPS, type TransferCell, type TransferRow, transferRows } from './transfer-rows.ts';
@@ -54,14 +55,9 @@ export function TransferTable(props: TableProps) {
 /** The button that makes a setting a fit of its own. */
 function MakeFit({ column, onMake }: { column: TransferColumn; onMake: TableProps['onMake'] }) {
   return (
-    <button
-      type="button"
-      className="button"
-      aria-label={say('transfer.make.of', { what: column.title })}
-      onClick={() => onMake(column)}
-    >
+    <Button aria-label={say('transfer.make.of', { what: column.title })} onClick={() => onMake(column)}>
       {say('transfer.make')}
-    </button>
+    </Button>
   );
 }
 

@@ -1,5 +1,6 @@
 import { BOAT_SIGNS } from '../../../core/trial/observation.ts';
 import { say } from '../../language/messages.ts';
+import { Button } from '../../ui/button.tsx';
 import { StrengthField } from './strength-field.tsx';
 import { type SeenSign, withSign } from './trial-values.ts';
 
@@ -16,14 +17,13 @@ export function BoatSigns(props: {
         const name = say(`sign.${sign}`);
         return (
           <li key={sign}>
-            <button
-              type="button"
-              className="button boat-sign"
+            <Button
+              className="boat-sign"
               aria-pressed={entry !== undefined}
               onClick={() => onChange(withSign(seen, sign))}
             >
               {name}
-            </button>
+            </Button>
             {entry && (
               <StrengthField
                 what={name}

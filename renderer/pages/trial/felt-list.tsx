@@ -1,5 +1,6 @@
 import { BODY_FEELINGS } from '../../../core/trial/observation.ts';
 import { say } from '../../language/messages.ts';
+import { Button } from '../../ui/button.tsx';
 import { Field } from '../../ui/form/field.tsx';
 import { StrengthField } from './strength-field.tsx';
 import type { TrialSectionProps } from './trial-values.ts';
@@ -26,14 +27,13 @@ export function FeltList({ form }: TrialSectionProps) {
             />
             <div className="row">
               <StrengthField what={name} {...form.at('felt', i, 'strength')} />
-              <button
-                type="button"
-                className="button words"
+              <Button
+                look="words"
                 aria-label={say('trial.remove', { what: name })}
                 onClick={() => form.change({ felt: felt.filter((_, other) => other !== i) })}
               >
                 {say('history.remove')}
-              </button>
+              </Button>
             </div>
           </li>
         );

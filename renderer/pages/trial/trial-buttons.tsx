@@ -4,6 +4,7 @@ import type { TrialRecord } from '../../../app/contract/trials.ts';
 import { call } from '../../client/client.ts';
 import { say } from '../../language/messages.ts';
 import { go } from '../../route/route.ts';
+import { Button } from '../../ui/button.tsx';
 import { ErrorMessage } from '../../ui/error-message.tsx';
 
 /** Buttons that save a trial, and archive or restore a saved one. */
@@ -18,13 +19,13 @@ export function TrialButtons({ fitId, record }: { fitId: string; record: TrialRe
 
   return (
     <>
-      <button className="button chief" type="submit">
+      <Button look="chief" type="submit">
         {say('trial.keep')}
-      </button>
+      </Button>
       {record && (
-        <button className="button" type="button" onClick={() => void move(record.id, record.archived)}>
+        <Button onClick={() => void move(record.id, record.archived)}>
           {say(record.archived ? 'trial.bring-back' : 'trial.aside')}
-        </button>
+        </Button>
       )}
       {refusal && <ErrorMessage error={refusal} />}
     </>

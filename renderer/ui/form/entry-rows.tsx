@@ -1,5 +1,6 @@
 import type { MessageKey } from '../../language/messages.ts';
 import { say } from '../../language/messages.ts';
+import { Button } from '../button.tsx';
 
 /** Rows of entries, possibly none: each has its fields and a button that removes it; one more button adds a row. */
 export function EntryRows<Row>(props: {
@@ -21,24 +22,15 @@ export function EntryRows<Row>(props: {
         // biome-ignore lint/suspicious/noArrayIndexKey: a row is its place in the list
         <div className={`entry-row ${props.className ?? ''}`} key={index}>
           {fields(index)}
-          <button
-            type="button"
-            className="button words"
-            onClick={() => onChange(rows.filter((__, other) => other !== index))}
-          >
+          <Button look="words" onClick={() => onChange(rows.filter((__, other) => other !== index))}>
             {say(props.remove)}
-          </button>
+          </Button>
         </div>
       ))}
       <p>
-        <button
-          type="button"
-          className="button"
-          disabled={rows.length >= most}
-          onClick={() => onChange([...rows, blank])}
-        >
+        <Button disabled={rows.length >= most} onClick={() => onChange([...rows, blank])}>
           {say(props.add)}
-        </button>
+        </Button>
       </p>
     </>
   );

@@ -1,5 +1,6 @@
 import { useEffect, useRef, useState } from 'react';
 import { sayCount } from '../../language/messages.ts';
+import { Button } from '../button.tsx';
 import type { Problems } from './form-rules.ts';
 import type { FormState } from './use-form.ts';
 
@@ -41,13 +42,9 @@ export function FormSummary<V>(props: {
               text
             ) : (
               <>
-                <button
-                  type="button"
-                  className="button words"
-                  onClick={() => focusField(place.current, path)}
-                >
+                <Button look="words" onClick={() => focusField(place.current, path)}>
                   {label}
-                </button>
+                </Button>
                 {`: ${text}`}
               </>
             )}

@@ -10,6 +10,7 @@ import { call } from '../../../client/client.ts';
 import { useCall } from '../../../client/use-call.ts';
 import { useFormat } from '../../../display/use-display.ts';
 import { say } from '../../../language/messages.ts';
+import { Button } from '../../../ui/button.tsx';
 import { useDocument, useFit } from '../../bench-context.tsx';
 import { coordinateText } from '../../change-text.ts';
 import { coordinateName } from '../../coordinates.ts';
@@ -62,9 +63,9 @@ function Singles({ name, seat }: { name: string; seat: number }) {
       <ul className="crew-places">
         {singles.map((single) => (
           <li key={single.id}>
-            <button type="button" className="button words" onClick={() => void take(single)}>
+            <Button look="words" onClick={() => void take(single)}>
               {say('crew.single.take', { name, fit: single.name })}
-            </button>
+            </Button>
           </li>
         ))}
       </ul>

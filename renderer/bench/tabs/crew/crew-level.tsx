@@ -6,6 +6,7 @@ import type { Fit } from '../../../../core/document/fit-schema.ts';
 import { announce } from '../../../announce/announce.ts';
 import { useFormat } from '../../../display/use-display.ts';
 import { say, words } from '../../../language/messages.ts';
+import { Button } from '../../../ui/button.tsx';
 import { useDocument, useFit } from '../../bench-context.tsx';
 import { nameInSeat } from '../../crew-names.ts';
 
@@ -55,11 +56,7 @@ export function CrewLevel() {
   return (
     <>
       <p className="soft">{say('crew.level.what', { trim })}</p>
-      {!levelled && (
-        <button type="button" className="button" onClick={find}>
-          {say('crew.level')}
-        </button>
-      )}
+      {!levelled && <Button onClick={find}>{say('crew.level')}</Button>}
       {levelled && (
         <>
           <ul className="crew-shifts">
@@ -70,17 +67,16 @@ export function CrewLevel() {
           </ul>
           <Missing levelled={levelled} format={format} />
           <p className="row">
-            <button
-              type="button"
-              className="button words"
+            <Button
+              look="words"
               aria-pressed={ghost === levelled.fit}
               onClick={() => document.showGhost(ghost === levelled.fit ? null : levelled.fit)}
             >
               {say(ghost === levelled.fit ? 'notes.hide' : 'notes.show')}
-            </button>
-            <button type="button" className="button words" onClick={() => take(levelled)}>
+            </Button>
+            <Button look="words" onClick={() => take(levelled)}>
               {say('notes.take')}
-            </button>
+            </Button>
           </p>
         </>
       )}

@@ -6,6 +6,7 @@ import { usualSpeed } from '../../../../core/under-way/under-way-of-fit.ts';
 import { useFormat } from '../../../display/use-display.ts';
 import { useJob } from '../../../jobs/use-job.ts';
 import { say, words } from '../../../language/messages.ts';
+import { Button } from '../../../ui/button.tsx';
 import { DataTable } from '../../../ui/table/data-table.tsx';
 import { useDocument, useFit } from '../../bench-context.tsx';
 import { orderText } from '../../crew-names.ts';
@@ -25,15 +26,13 @@ export function CrewOrders() {
         <p className="row">
           <progress max={latest?.all ?? 1} value={latest?.done ?? 0} aria-label={say('crew.orders')} />
           <span>{say('crew.orders.progress', { done: latest?.done ?? 0, all: latest?.all ?? 0 })}</span>
-          <button type="button" className="button words" onClick={stop}>
+          <Button look="words" onClick={stop}>
             {say('archive.work.stop')}
-          </button>
+          </Button>
         </p>
       )}
       {state.kind !== 'working' && !(current && state.kind === 'done') && (
-        <button type="button" className="button" onClick={() => start(fit)}>
-          {say('crew.orders.compare')}
-        </button>
+        <Button onClick={() => start(fit)}>{say('crew.orders.compare')}</Button>
       )}
       {current && judged.length > 0 && (
         <>
@@ -118,13 +117,12 @@ function TakeOrder({ fit, order }: { fit: Fit; order: SeatingOrder['order'] }) {
   if (isPresent(order)) return say('crew.orders.now');
   const text = orderText(fit, order);
   return (
-    <button
-      type="button"
-      className="button words"
+    <Button
+      look="words"
       aria-label={say('crew.orders.take.of', { order: text })}
       onClick={() => document.apply(say('crew.orders.step', { order: text }), (now) => reseat(now, order))}
     >
       {say('notes.take')}
-    </button>
+    </Button>
   );
 }

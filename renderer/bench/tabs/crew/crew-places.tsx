@@ -1,6 +1,7 @@
 import { changeSide, swapSeats } from '../../../../core/crew/swap-seats.ts';
 import { otherSide } from '../../../../core/frame/mirror.ts';
 import { say } from '../../../language/messages.ts';
+import { Button } from '../../../ui/button.tsx';
 import { useDocument, useFit } from '../../bench-context.tsx';
 import { nameInSeat } from '../../crew-names.ts';
 
@@ -18,9 +19,8 @@ export function CrewPlaces() {
         other === seat ? null : (
           // biome-ignore lint/suspicious/noArrayIndexKey: a seat is its place in the boat
           <li key={other}>
-            <button
-              type="button"
-              className="button words"
+            <Button
+              look="words"
               onClick={() => {
                 const step = say('crew.swap.step', { a: name, b: nameInSeat(fit, other) });
                 document.apply(step, (now) => swapSeats(now, seat, other));
@@ -28,20 +28,19 @@ export function CrewPlaces() {
               }}
             >
               {say('crew.swap', { name: nameInSeat(fit, other) })}
-            </button>
+            </Button>
           </li>
         ),
       )}
       <li>
-        <button
-          type="button"
-          className="button words"
+        <Button
+          look="words"
           onClick={() =>
             document.apply(say('crew.change-side.step', { name, side }), (now) => changeSide(now, seat))
           }
         >
           {say('crew.change-side', { name, side })}
-        </button>
+        </Button>
       </li>
     </ul>
   );

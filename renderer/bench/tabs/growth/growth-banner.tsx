@@ -2,6 +2,7 @@ import { useState } from 'react';
 import { useFormat } from '../../../display/use-display.ts';
 import { say, words } from '../../../language/messages.ts';
 import { hrefOf } from '../../../route/route.ts';
+import { Button } from '../../../ui/button.tsx';
 import type { Grown } from '../../use-grown.ts';
 import { bannerText } from './difference-text.ts';
 
@@ -16,9 +17,9 @@ export function GrowthBanner({ fitId, grown }: { fitId: string; grown: readonly 
       <a className="button" href={hrefOf({ page: 'fit', id: fitId, tab: 'growth' })}>
         {say('week.see')}
       </a>
-      <button type="button" className="button bare" onClick={() => setLeft(true)}>
+      <Button look="bare" onClick={() => setLeft(true)}>
         {say('growth.banner.not-now')}
-      </button>
+      </Button>
     </div>
   );
 }

@@ -4,6 +4,7 @@ import { announce } from '../../../announce/announce.ts';
 import { useFormat } from '../../../display/use-display.ts';
 import { say, sayCount } from '../../../language/messages.ts';
 import { hrefOf } from '../../../route/route.ts';
+import { Button } from '../../../ui/button.tsx';
 import { useDocument, useFit } from '../../bench-context.tsx';
 import { BenchProposal } from '../../proposal/bench-proposal.tsx';
 import type { Grown } from '../../use-grown.ts';
@@ -65,24 +66,22 @@ function GrownSeat({ grown }: { grown: Grown }) {
             {say('do.measure', { name })}
           </a>
         ) : (
-          <button
-            type="button"
-            className="button chief"
+          <Button
+            look="chief"
             disabled={!found || looking}
             aria-label={say('growth.take.of', { name })}
             onClick={take}
           >
             {say('growth.take')}
-          </button>
+          </Button>
         )}
-        <button
-          type="button"
-          className="button words"
+        <Button
+          look="words"
           disabled={!found}
           onClick={() => document.showGhost(shown || !found ? null : found.fit)}
         >
           {say(shown ? 'notes.hide' : 'notes.show')}
-        </button>
+        </Button>
       </p>
       <p className="soft">{say(due ? 'growth.guess' : 'growth.scaled')}</p>
     </section>

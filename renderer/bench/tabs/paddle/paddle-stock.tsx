@@ -8,6 +8,7 @@ import { useCall } from '../../../client/use-call.ts';
 import { useFormat } from '../../../display/use-display.ts';
 import { say } from '../../../language/messages.ts';
 import { hrefOf } from '../../../route/route.ts';
+import { Button } from '../../../ui/button.tsx';
 import { ErrorMessage } from '../../../ui/error-message.tsx';
 import { ChoiceField } from '../../../ui/fields/choice-field.tsx';
 import { useDocument, useFit } from '../../bench-context.tsx';
@@ -113,14 +114,9 @@ function StockLine({ paddle, reason }: { paddle: StockPaddle; reason: string }) 
       {inHand ? (
         <span className="soft">{say('conflicts.counts')}</span>
       ) : (
-        <button
-          type="button"
-          className="button words"
-          aria-label={say('paddle.stock.take.of', { name })}
-          onClick={take}
-        >
+        <Button look="words" aria-label={say('paddle.stock.take.of', { name })} onClick={take}>
           {say('notes.take')}
-        </button>
+        </Button>
       )}
       <span className="soft paddle-stock-reason">{reason}</span>
     </>

@@ -6,6 +6,7 @@ import { instantText } from '../../../language/dates.ts';
 import { Explained } from '../../../language/explained.tsx';
 import { say, words } from '../../../language/messages.ts';
 import { revisionNumber } from '../../../language/revision-number.ts';
+import { Button } from '../../../ui/button.tsx';
 import { ErrorMessage } from '../../../ui/error-message.tsx';
 import type { BenchTabProps } from '../../bench-tab.ts';
 import type { FetchedRevision } from '../../fetched-revision.ts';
@@ -28,13 +29,11 @@ export function Revisions(props: BenchTabProps) {
   return (
     <div className="revisions">
       <p className="row">
-        <button type="button" className="button" onClick={props.onSave}>
-          {say('revisions.save')}
-        </button>
+        <Button onClick={props.onSave}>{say('revisions.save')}</Button>
         {compared && (
-          <button type="button" className="button words" onClick={() => props.onCompare(null)}>
+          <Button look="words" onClick={() => props.onCompare(null)}>
             {say('revisions.compare.end')}
-          </button>
+          </Button>
         )}
       </p>
       {refusal && <ErrorMessage error={refusal} />}
@@ -56,9 +55,9 @@ export function Revisions(props: BenchTabProps) {
         ))}
       </ol>
       {more && (
-        <button type="button" className="button words" onClick={more}>
+        <Button look="words" onClick={more}>
           {say('timeline.earlier')}
-        </button>
+        </Button>
       )}
     </div>
   );
@@ -97,23 +96,17 @@ function RevisionLine({ revision, isCompared, onCompare, onLook }: LineProps) {
       {reason && <p>{reason}</p>}
       {told && <p className="soft">{say('answers.of', { what: told })}</p>}
       <p className="row">
-        <button
-          type="button"
-          className="button words"
+        <Button
+          look="words"
           aria-pressed={isCompared}
           aria-label={say('revisions.compare.of', { number, name })}
           onClick={onCompare}
         >
           {say('revisions.compare')}
-        </button>
-        <button
-          type="button"
-          className="button words"
-          aria-label={say('revisions.look.of', { number, name })}
-          onClick={onLook}
-        >
+        </Button>
+        <Button look="words" aria-label={say('revisions.look.of', { number, name })} onClick={onLook}>
           {say('revisions.look')}
-        </button>
+        </Button>
       </p>
     </li>
   );

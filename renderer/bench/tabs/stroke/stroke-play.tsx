@@ -3,6 +3,7 @@ import { DEFAULT_RATE_PER_MIN } from '../../../../core/document/stroke-defaults.
 import { secondsAt, strokeAt } from '../../../../core/stroke/stroke-clock.ts';
 import { LEGS } from '../../../language/instant-name.ts';
 import { say } from '../../../language/messages.ts';
+import { Button } from '../../../ui/button.tsx';
 import { useBenchView, useFit } from '../../bench-context.tsx';
 
 /** One frame, in legs. */
@@ -35,16 +36,12 @@ export function StrokePlay() {
   return (
     <div className="row stroke-play">
       {!still && (
-        <button type="button" className="button" aria-pressed={playing} onClick={() => setPlaying(!playing)}>
+        <Button aria-pressed={playing} onClick={() => setPlaying(!playing)}>
           {say(playing ? 'stroke.pause' : 'stroke.play')}
-        </button>
+        </Button>
       )}
-      <button type="button" className="button" onClick={() => step(-FRAME)}>
-        {say('photograph.film.back')}
-      </button>
-      <button type="button" className="button" onClick={() => step(FRAME)}>
-        {say('photograph.film.on')}
-      </button>
+      <Button onClick={() => step(-FRAME)}>{say('photograph.film.back')}</Button>
+      <Button onClick={() => step(FRAME)}>{say('photograph.film.on')}</Button>
     </div>
   );
 }

@@ -6,6 +6,7 @@ import { READY_ALONE } from '../../../document/bench-view.ts';
 import { explainedTitle } from '../../../language/explained.tsx';
 import { INSTANTS, instantName, LEGS } from '../../../language/instant-name.ts';
 import { say, words } from '../../../language/messages.ts';
+import { Button } from '../../../ui/button.tsx';
 import { useBenchView } from '../../bench-context.tsx';
 import { StrokePlay } from './stroke-play.tsx';
 
@@ -49,17 +50,16 @@ export function StrokeSlider({ crew }: { crew: StrokeCrew }) {
         />
         <div className="stroke-instants">
           {INSTANTS.map(([phase, at]) => (
-            <button
+            <Button
               key={phase}
-              type="button"
-              className="button words"
+              look="words"
               style={{ left: `${(100 * at) / LEGS}%` }}
               title={explainedTitle(say(`stroke.${phase}`), words())}
               aria-label={say('stroke.show', { phase: say(`stroke.${phase}`) })}
               onClick={() => strokeView.setState({ at })}
             >
               {say(`stroke.${phase}`)}
-            </button>
+            </Button>
           ))}
         </div>
       </div>

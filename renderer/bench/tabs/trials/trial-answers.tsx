@@ -9,6 +9,7 @@ import type { TrialAnswers } from '../../../../core/trial/rank-changes.ts';
 import { helpsAll, toldFirst } from '../../../../core/trial/told-first.ts';
 import { useJobOn } from '../../../jobs/use-job.ts';
 import { say, sayCount, words } from '../../../language/messages.ts';
+import { Button } from '../../../ui/button.tsx';
 import { useFit } from '../../bench-context.tsx';
 import { answeredBy } from './answered-by.ts';
 import { conditionsText, observationText } from './observation-text.ts';
@@ -127,9 +128,9 @@ function Changes({ ranked, trial }: { ranked: TrialAnswers | null; trial: Trial 
         ))}
       </ol>
       {told.length < changes.length && (
-        <button type="button" className="button words" onClick={() => setAll(true)}>
+        <Button look="words" onClick={() => setAll(true)}>
           {sayCount('trials.more', changes.length - told.length)}
-        </button>
+        </Button>
       )}
       <p className="soft trial-about">{say('trials.changes.about')}</p>
     </>

@@ -7,6 +7,7 @@ import type { Derivative } from '../../../../core/optimise/sensitivity.ts';
 import { useFormat } from '../../../display/use-display.ts';
 import { say } from '../../../language/messages.ts';
 import { quantityName } from '../../../language/sentences.ts';
+import { Button } from '../../../ui/button.tsx';
 import { useFit, useSlow } from '../../bench-context.tsx';
 import { cellText, hasSlope, stepText, tableStepOf } from './centimetre-cells.ts';
 
@@ -23,9 +24,7 @@ export function CentimetreTable() {
   const step = stepText(format);
   return (
     <>
-      <button type="button" className="button" onClick={() => setOpen(true)}>
-        {say('centimetre.ask', { step })}
-      </button>
+      <Button onClick={() => setOpen(true)}>{say('centimetre.ask', { step })}</Button>
       <ModalOverlay className="veil" isOpen={open} onOpenChange={setOpen} isDismissable>
         <Modal className="dialog wide-dialog">
           <Dialog>
@@ -35,9 +34,7 @@ export function CentimetreTable() {
                   <Heading slot="title" level={2}>
                     {say('centimetre.title', { step })}
                   </Heading>
-                  <button type="button" className="button" onClick={close}>
-                    {say('menu.close')}
-                  </button>
+                  <Button onClick={close}>{say('menu.close')}</Button>
                 </div>
                 <p className="soft">{say('centimetre.about', { step })}</p>
                 <Slopes />

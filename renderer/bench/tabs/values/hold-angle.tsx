@@ -2,6 +2,7 @@ import { type Pins, pinsSchema } from '../../../../core/document/seat-schema.ts'
 import { toDegrees } from '../../../../core/units/angle.ts';
 import { say } from '../../../language/messages.ts';
 import { quantityName } from '../../../language/sentences.ts';
+import { Button } from '../../../ui/button.tsx';
 import { limitsOf } from '../../../ui/fields/limits-of.ts';
 import { MeasureField } from '../../../ui/fields/measure-field.tsx';
 import { useDocument, useFit } from '../../bench-context.tsx';
@@ -38,9 +39,7 @@ export function HoldAngle({ id, seat, value }: { id: string; seat: number; value
     }));
   return (
     <div className="hold">
-      <button
-        type="button"
-        className="button"
+      <Button
         aria-pressed={held !== undefined}
         onClick={() =>
           held === undefined
@@ -49,7 +48,7 @@ export function HoldAngle({ id, seat, value }: { id: string; seat: number; value
         }
       >
         {say('values.hold')}
-      </button>
+      </Button>
       {held !== undefined && (
         <MeasureField
           label={say('values.hold.at')}

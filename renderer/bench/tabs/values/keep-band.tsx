@@ -4,6 +4,7 @@ import type { Athlete } from '../../../../core/document/athlete-schema.ts';
 import type { BandOverride } from '../../../../core/document/band-override-schema.ts';
 import { call } from '../../../client/client.ts';
 import { say } from '../../../language/messages.ts';
+import { Button } from '../../../ui/button.tsx';
 import { ErrorMessage } from '../../../ui/error-message.tsx';
 
 /** Keeps a band that was set in this fit with the athlete too, for every new fit. */
@@ -30,9 +31,9 @@ export function KeepBand({ band, athlete }: { band: BandOverride; athlete: Athle
         <p role="status">{say('values.own-band.kept-with', { name })}</p>
       ) : (
         <p>
-          <button type="button" className="button words" onClick={keep}>
+          <Button look="words" onClick={keep}>
             {say('values.own-band.keep-with', { name })}
-          </button>
+          </Button>
         </p>
       )}
       {refusal && <ErrorMessage error={refusal} />}

@@ -6,6 +6,7 @@ import { isYesOrNo } from '../../../../core/text/sentences.ts';
 import { toDegrees } from '../../../../core/units/angle.ts';
 import { say } from '../../../language/messages.ts';
 import { quantityName } from '../../../language/sentences.ts';
+import { Button } from '../../../ui/button.tsx';
 import { MeasureField } from '../../../ui/fields/measure-field.tsx';
 import type { MeasureKind } from '../../../ui/fields/measure-kinds.ts';
 import { TextField } from '../../../ui/fields/text-field.tsx';
@@ -36,13 +37,13 @@ export function OwnBand({ id, seat, finding }: { id: QuantityId; seat: number; f
   return (
     <div className="own-band">
       <p className="row">
-        <button type="button" className="button" aria-expanded={open} onClick={() => setOpen(!open)}>
+        <Button aria-expanded={open} onClick={() => setOpen(!open)}>
           {say('values.own-band')}
-        </button>
+        </Button>
         {own && (
-          <button type="button" className="button words" onClick={() => keep(null)}>
+          <Button look="words" onClick={() => keep(null)}>
             {say('values.own-band.usual')}
-          </button>
+          </Button>
         )}
       </p>
       {own && athlete && <KeepBand band={own} athlete={athlete} />}
@@ -89,14 +90,12 @@ function BandFields(props: {
         onChange={(typed) => setValues({ ...values, reason: typed })}
       />
       <p>
-        <button
-          type="button"
-          className="button"
+        <Button
           disabled={reason === ''}
           onClick={() => props.onKeep({ quantity: props.id, ...values, reason })}
         >
           {say('values.own-band.keep')}
-        </button>
+        </Button>
       </p>
     </div>
   );

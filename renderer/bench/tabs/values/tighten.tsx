@@ -2,6 +2,7 @@ import { useFormat } from '../../../display/use-display.ts';
 import { useJob } from '../../../jobs/use-job.ts';
 import { say } from '../../../language/messages.ts';
 import { quantityName } from '../../../language/sentences.ts';
+import { Button } from '../../../ui/button.tsx';
 import { useFit } from '../../bench-context.tsx';
 import { nameInSeat } from '../../crew-names.ts';
 import { intervalWriter, tightenLines } from './tighten-words.ts';
@@ -40,13 +41,12 @@ export function Tighten({ id, seat }: { id: string; seat: number | null }) {
     );
   }
   return (
-    <button
-      type="button"
-      className="button words"
+    <Button
+      look="words"
       aria-label={say('tighten.ask.of', { name: quantityName(id) })}
       onClick={() => start({ fit, report, goal: { quantity: { id, seat }, athleteOf } })}
     >
       {say('tighten.ask')}
-    </button>
+    </Button>
   );
 }

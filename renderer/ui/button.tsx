@@ -1,0 +1,11 @@
+interface ButtonProps extends React.ComponentProps<'button'> {
+  /** The page's main button, one as plain as its words, or one without a frame; left out, an ordinary one. */
+  look?: 'chief' | 'words' | 'bare';
+}
+
+/** A button. It submits no form unless `type` says so. */
+export function Button({ look, className = '', ...props }: ButtonProps) {
+  const looks = { chief: 'button chief', words: 'button words', bare: 'button bare' };
+  const own = look ? looks[look] : 'button';
+  return <button type="button" className={className ? `${own} ${className}` : own} {...props} />;
+}
