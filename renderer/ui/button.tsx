@@ -4,8 +4,8 @@ interface ButtonProps extends React.ComponentProps<'button'> {
 }
 
 /** A button. It submits no form unless `type` says so. */
-export function Button({ look, className = '', ...props }: ButtonProps) {
-  const looks = { chief: 'button chief', words: 'button words', bare: 'button bare' };
-  const own = look ? looks[look] : 'button';
-  return <button type="button" className={className ? `${own} ${className}` : own} {...props} />;
+export function Button({ look, className, ...props }: ButtonProps) {
+  return (
+    <button type="button" className={['button', look, className].filter(Boolean).join(' ')} {...props} />
+  );
 }

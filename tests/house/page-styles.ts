@@ -11,7 +11,7 @@ export interface MissedRule {
 const IMPORT = /^\s*import\s(?!type)(?:[^'"]*?\sfrom\s)?['"](\.[^'"]+)['"]|^@import "(\.[^"]+)"/gm;
 const LAZY = /import\('(\.[^']+)'\)/g;
 const GLOB = /import\.meta\.glob[^(]*\('(\.[^']+)'/g;
-const CLASS_NAMES = /className(?:=|: )(?:['"]([^'"]+)['"]|\{([^}]*)\})/g;
+const CLASS_NAMES = /(?:className|look)(?:=|: )(?:['"]([^'"]+)['"]|\{([^}]*)\})/g;
 const QUOTED = /['"`]([^'"`]*)['"`]/g;
 const CLASS = /\.([a-zA-Z][\w-]*)/g;
 

@@ -25,6 +25,7 @@ export const ALLOWED: readonly Allowed[] = [
   at(/^core\/trial\//, 'a code', /^to zero$/),
   at(/^core\/drilling\//, 'a section of the LP format', /^Subject To$/),
   at(/^renderer\/drawing\/view\/label-placer\.ts$/, 'a code', /^may meet$/),
+  at(/^renderer\/drawing\/view\/pen\.ts$/, 'a font', /^"Ysabeau Office"$/),
   at(/^renderer\/pages\/boat\/station-paste\.ts$/, 'a code', /^no measure$/),
   at(/^renderer\//, 'where a menu opens: a code of its library', /^(top|bottom) (start|end)$/),
   at(/^renderer\/ui\/form\/form-summary\.tsx$/, 'a selector', /^input, select/),

@@ -2,7 +2,7 @@ import type { DatedValue } from '../../../core/growth/body-change.ts';
 import { daysBetween } from '../../../core/growth/calendar-days.ts';
 import { dateText } from '../../language/dates.ts';
 import { say } from '../../language/messages.ts';
-import { plotScale } from './plot-scale.ts';
+import { plotScale } from '../../ui/plot-scale.ts';
 
 const WIDTH = 420;
 const HEIGHT = 190;
@@ -19,7 +19,9 @@ export function HistoryPlot(props: {
   const [first, last] = [values[0], values.at(-1)];
   if (!first || !last || values.length < 2) return null;
   const days = Math.max(1, daysBetween(first.takenOn, last.takenOn));
-  const scale = plotScale(values.map(({ value }) => value));
+  const figures = values.map(({ value }) => value);
+  const leastRange = new Set(figures).size > 1 ? 0 : Math.abs(last.value) * 0.02;
+  const scale = plotScale(figures, { spaces: 4, steps: [1, 2, 2.5, 5], leastRange });
   const x = (day: string) =>
     INSET.left + (daysBetween(first.takenOn, day) / days) * (WIDTH - INSET.left - INSET.right);
   const y = (value: number) =>

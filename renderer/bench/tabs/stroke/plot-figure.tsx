@@ -2,13 +2,16 @@ import type { Format } from '../../../../app/language/format.ts';
 import { useFormat } from '../../../display/use-display.ts';
 import { Explained } from '../../../language/explained.tsx';
 import { say, words } from '../../../language/messages.ts';
-import { type Plot, type PlotRange, plotRange, spreadLabels } from './stroke-plots.ts';
+import { type PlotScale, plotScale } from '../../../ui/plot-scale.ts';
+import { type Plot, spreadLabels } from './stroke-plots.ts';
 
 /** Height of a plot's field, and of one line of its lettering, pixels. */
 const HEIGHT = 84;
 const LETTERING = 14;
 /** Instants ruled through every plot, as shares of its width: catch and exit; ready is at both ends. */
 const RULED = [1 / 3, 2 / 3];
+/** A line that hardly moves still gets a range of a thousandth of its unit. */
+const SCALE = { spaces: 3, steps: [1, 2, 5], leastRange: 1e-3 };
 
 interface PlotFigureProps {
   readonly plot: Plot;
@@ -34,7 +37,10 @@ export function legendRoom(plots: readonly Plot[]): React.CSSProperties {
  */
 export function PlotFigure({ plot, ruled = RULED, cursor = true }: PlotFigureProps) {
   const format = useFormat();
-  const scale = plotRange(plot.lines);
+  const scale = plotScale(
+    plot.lines.flatMap(({ values }) => values),
+    SCALE,
+  );
   const up = (value: number) => (1 - (value - scale.low) / (scale.high - scale.low)) * HEIGHT;
   const names = spreadLabels(
     plot.lines.map(({ values }) => up(values.at(-1)!)),
@@ -90,7 +96,7 @@ function pathOf(values: readonly number[], up: (value: number) => number): strin
 }
 
 /** Places after the decimal mark that tell one mark from the next. */
-function decimalsOf({ ticks }: PlotRange): number {
+function decimalsOf({ ticks }: PlotScale): number {
   const step = ticks[1]! - ticks[0]!;
   return Math.max(0, -Math.floor(Math.log10(step) + 1e-9));
 }

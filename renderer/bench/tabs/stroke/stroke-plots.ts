@@ -141,38 +141,6 @@ function lengthUnit({ lengthUnit: chosen }: Format, usual: 'mm' | 'cm') {
   return { unit, decimals, perMetre: 1 / LENGTH_UNITS[unit] };
 }
 
-/** The range that a plot shows and the round values marked in it. */
-export interface PlotRange {
-  readonly low: number;
-  readonly high: number;
-  readonly ticks: readonly number[];
-}
-
-/** At most this many spaces between marks. */
-const MOST_SPACES = 3;
-/** A line that hardly moves still gets a range of this many units. */
-const LEAST_RANGE = 1e-3;
-
-/** A range between round values around everything plotted, with a mark at each. */
-export function plotRange(lines: readonly Pick<PlotLine, 'values'>[]): PlotRange {
-  const values = lines.flatMap((line) => line.values);
-  const least = Math.min(...values);
-  const most = Math.max(...values);
-  const step = roundStep(Math.max(LEAST_RANGE, most - least) / MOST_SPACES);
-  const first = Math.floor(least / step + 1e-9);
-  const last = Math.max(first + 1, Math.ceil(most / step - 1e-9));
-  const ticks = Array.from({ length: last - first + 1 }, (_, i) => tidy((first + i) * step));
-  return { low: ticks[0]!, high: ticks.at(-1)!, ticks };
-}
-
-/** The next of 1, 2, 5, 10 … at or above a size. */
-function roundStep(size: number): number {
-  const ten = 10 ** Math.floor(Math.log10(size));
-  return ten * ([1, 2, 5].find((n) => n * ten >= size * (1 - 1e-9)) ?? 10);
-}
-
-const tidy = (value: number) => Number(value.toPrecision(12));
-
 /** Places of labels, in the same order and moved as little as possible, so that none is nearer to its neighbour than `apart`. */
 export function spreadLabels(
   wished: readonly number[],

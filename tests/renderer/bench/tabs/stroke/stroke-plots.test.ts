@@ -4,11 +4,7 @@ import { formatFor } from '../../../../../app/language/format.ts';
 import { evaluateFit } from '../../../../../core/evaluation/evaluator.ts';
 import { strokeCycle } from '../../../../../core/stroke/stroke-cycle.ts';
 import { strokeOfFit } from '../../../../../core/stroke/stroke-of-fit.ts';
-import {
-  plotRange,
-  spreadLabels,
-  strokePlots,
-} from '../../../../../renderer/bench/tabs/stroke/stroke-plots.ts';
+import { spreadLabels, strokePlots } from '../../../../../renderer/bench/tabs/stroke/stroke-plots.ts';
 import { readingText } from '../../../../../renderer/bench/tabs/stroke/stroke-slider.tsx';
 import { strokeTableRows } from '../../../../../renderer/bench/tabs/stroke/stroke-table-rows.ts';
 import { instantName } from '../../../../../renderer/language/instant-name.ts';
@@ -59,24 +55,6 @@ describe('strokePlots', () => {
     const [travel] = strokePlots(rows, { seat: 0, side: 'left', format: inches })!;
     expect(travel!.unit).toBe('in');
     expect(travel!.lines[0]!.values[8]! * 25.4).toBeCloseTo(plots[0]!.lines[0]!.values[8]!, 6);
-  });
-});
-
-describe('plotRange', () => {
-  it('holds every value between round marks, two to five of them', () => {
-    fc.assert(
-      fc.property(fc.array(fc.double({ min: -1e4, max: 1e4, noNaN: true }), { minLength: 1 }), (values) => {
-        const { low, high, ticks } = plotRange([{ values }]);
-        expect(low).toBeLessThanOrEqual(Math.min(...values) + 1e-6);
-        expect(high).toBeGreaterThanOrEqual(Math.max(...values) - 1e-6);
-        expect(ticks.length).toBeGreaterThanOrEqual(2);
-        expect(ticks.length).toBeLessThanOrEqual(5);
-        const step = ticks[1]! - ticks[0]!;
-        const lead = step / 10 ** Math.floor(Math.log10(step) + 1e-9);
-        expect([1, 2, 5].some((n) => Math.abs(n - lead) < 1e-6)).toBe(true);
-      }),
-      { seed: 8, numRuns: 300 },
-    );
   });
 });
 
