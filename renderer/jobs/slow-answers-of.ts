@@ -3,6 +3,7 @@ import type { Fit } from '../../core/document/fit-schema.ts';
 import type { Finding, Suggestion } from '../../core/evaluation/finding.ts';
 import { type KnownValues, suggestChange } from '../../core/evaluation/suggest-change.ts';
 import { type Derivative, derivativesTo } from '../../core/optimise/sensitivity.ts';
+import { recordOf } from '../../core/units/entries.ts';
 import type { JobTools } from './job.ts';
 
 /** A fit, and the seat in hand. */
@@ -27,10 +28,9 @@ export function* slowAnswersOf(
 ): Generator<SlowAnswer, void, void> {
   const report = evaluator.evaluate(fit);
   if (fit.seats[seat]?.athlete) {
-    const of = {} as Record<FittingCoordinate, Derivative[]>;
-    for (const coordinate of FITTING_COORDINATES) {
-      of[coordinate] = derivativesTo({ evaluator, fit, report }, { seat, coordinate });
-    }
+    const of = recordOf(FITTING_COORDINATES, (coordinate) =>
+      derivativesTo({ evaluator, fit, report }, { seat, coordinate }),
+    );
     yield { kind: 'derivatives', seat, of };
   }
   const known: KnownValues = new Map();

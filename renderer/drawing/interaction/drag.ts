@@ -4,6 +4,7 @@ import { coordinateOf, withCoordinate } from '../../../core/document/fitting-coo
 import { type DrilledPlace, drilledPlaces } from '../../../core/drilling/drilled-places.ts';
 import type { Report } from '../../../core/evaluation/report.ts';
 import type { BoatPoint } from '../../../core/frame/vec3.ts';
+import { entriesOf, keysOf } from '../../../core/units/entries.ts';
 import { type Grip, HANDLES } from '../view/handle.ts';
 import { handlePlace, type SeatPlace, seatPlace } from '../view/handle-places.ts';
 import { type DragLimits, dragLimits, possibleRange } from '../view/limits.ts';
@@ -80,8 +81,7 @@ export function draggedTo(drag: Drag, screen: ScreenPoint, keys: DragKeys): (fit
   const asked = wantedBy(grip, place, { from: drag.from, to });
   return (fit) => {
     let edited = fit;
-    const held = Object.keys(asked) as FittingCoordinate[];
-    for (const [coordinate, value] of Object.entries(asked) as [FittingCoordinate, number][]) {
+    for (const [coordinate, value] of entriesOf(asked)) {
       const between = limits.get(coordinate);
       if (!between) continue;
       const start = coordinateOf(place.seat, coordinate);
@@ -92,7 +92,7 @@ export function draggedTo(drag: Drag, screen: ScreenPoint, keys: DragKeys): (fit
         if (keys.all) edited = othersMoved(edited, drag, { coordinate, by: rest - start });
       }
     }
-    return keys.free || keys.fine || keys.all ? edited : onHoles(edited, drag, held);
+    return keys.free || keys.fine || keys.all ? edited : onHoles(edited, drag, keysOf(asked));
   };
 }
 

@@ -276,7 +276,7 @@ export class Pen {
       context.lineWidth = width;
       context.lineJoin = 'round';
       context.lineCap = dash.length > 0 ? 'butt' : 'round';
-      context.setLineDash(dash as number[]);
+      context.setLineDash(dash);
       if (path) context.stroke(path);
       else context.stroke();
     }

@@ -3,6 +3,7 @@ import type { PaddleRecord } from '../../../../app/contract/records.ts';
 import type { Paddle } from '../../../../core/document/seat-schema.ts';
 import type { QuantityId } from '../../../../core/evaluation/quantities.ts';
 import { rankStock } from '../../../../core/paddle/rank-stock.ts';
+import { entriesOf } from '../../../../core/units/entries.ts';
 import { announce } from '../../../announce/announce.ts';
 import { useCall } from '../../../client/use-call.ts';
 import { useFormat } from '../../../display/use-display.ts';
@@ -94,7 +95,7 @@ function StockLine({ paddle, reason }: { paddle: StockPaddle; reason: string }) 
   const { name } = paddle;
   const inHand = useFit(({ fit }) => {
     const held = fit.seats[seat]!.paddle;
-    return Object.entries(taken(paddle)).every(([key, value]) => held[key as keyof Paddle] === value);
+    return entriesOf(taken(paddle)).every(([key, value]) => held[key] === value);
   });
 
   function take(): void {

@@ -1,4 +1,5 @@
 import type { Format } from '../../../../app/language/format.ts';
+import type { Unit } from '../../../../core/evaluation/finding.ts';
 import { SIGMAS_95 } from '../../../../core/evaluation/probability.ts';
 import { withUnit } from '../../../../core/text/with-unit.ts';
 import type { TightenAnswer } from '../../../jobs/best-measurements.ts';
@@ -46,11 +47,11 @@ export function tightenLines(
 /** Half an interval with a place more than the value itself, so that small gains are seen. */
 export function intervalWriter(
   format: Format,
-  { id, unit }: { id: string; unit: 'rad' | 'm' | string },
+  { id, unit }: { id: string; unit: Unit },
 ): (half: number) => string {
   if (unit === 'rad') return (half) => format.degrees((half * 180) / Math.PI, { decimals: 1 });
   if (unit === '1') return (half) => withUnit(format.number(half * 100, { decimals: 1 }), '%');
   if (unit === 'm' && format.lengthUnit !== 'in')
     return (half) => withUnit(format.number(half * 1000, { decimals: 1 }), 'mm');
-  return (half) => format.quantity(id)(half, unit as 'm');
+  return (half) => format.quantity(id)(half, unit);
 }
