@@ -22,10 +22,13 @@ const PAGES = [
 
 /** The head of the page; in a narrow window its links and tools are in one menu. */
 export function SheetHead({ route }: { route: Route }) {
-  const [open, setOpen] = useState(false);
+  // On another page it is closed: tools that a page brings are no part of this one, and say nothing of a click in them.
+  const [openOn, setOpenOn] = useState<string | null>(null);
+  const address = hrefOf(route);
+  const open = openOn === address;
   const head = useRef<HTMLElement>(null);
   useNarrowHead(head);
-  const close = () => setOpen(false);
+  const close = () => setOpenOn(null);
   return (
     // biome-ignore lint/a11y/noStaticElementInteractions: leaving it, and Escape in it, close its menu
     <header
@@ -47,7 +50,7 @@ export function SheetHead({ route }: { route: Route }) {
         className="sheet-menu-button"
         aria-expanded={open}
         aria-controls={MENU_ID}
-        onClick={() => setOpen(!open)}
+        onClick={() => setOpenOn(open ? null : address)}
       >
         {say('sheet.menu')}
       </Button>

@@ -95,6 +95,18 @@ describe('an upright window of 800 × 1200', () => {
   });
 });
 
+describe('the menu of a narrow window', () => {
+  it('is closed on the page that a tool of it leads to', async () => {
+    await page.setViewportSize({ width: 820, height: 1180 });
+    await openOnBench(page, exampleFit());
+    await page.getByRole('button', { name: 'Menu', exact: true }).click();
+    await page.getByRole('link', { name: 'Workshop sheet', exact: true }).click();
+    await page.getByRole('region', { name: 'Workshop sheet' }).waitFor();
+    expect(await page.locator('.sheet-menu[data-open]').count()).toBe(0);
+    await page.setViewportSize({ width: 1280, height: 800 });
+  });
+});
+
 describe('a crew in a window of 1280 × 800', () => {
   it('has its eight tabs in one row', async () => {
     const other = exampleSeat({ side: 'right', athlete: exampleAthlete({ name: 'The other one' }) });

@@ -38,30 +38,38 @@ export function FormTable({ boat, hull }: { boat: Boat; hull: Hull }) {
   );
 }
 
+/** How a figure is written, its doubt if otherwise, and both with the end of the boat that a place lies towards. */
+interface Writing {
+  readonly write: (value: number) => string;
+  readonly by?: (value: number) => string;
+  readonly placed?: (value: number, text: string) => string;
+}
+
 type FormRow = ReturnType<typeof curvesOfForm>[number];
 
 /** Each value with what 19 of 20 such hulls lie within. */
 function formColumns(hull: Hull, spread: FormSpread, format: Format): readonly Column<FormRow>[] {
   const middle = (hull.aftX + hull.foreX) / 2;
-  const fromMid = (x: number) => {
-    const by = format.length(Math.abs(x - middle));
-    return say(x < middle ? 'hull.form.aft' : 'hull.form.fore', { by });
-  };
+  const fromMid = (x: number) => format.length(Math.abs(x - middle));
+  const endward = (x: number, by: string) => say(x < middle ? 'hull.form.aft' : 'hull.form.fore', { by });
   const plain = (value: number, decimals: number) => format.number(value, { decimals });
   const give =
     (
       doubt: keyof FormDoubt,
       value: (row: FormRow) => number,
-      { write, by = write }: { write: (value: number) => string; by?: (value: number) => string },
+      { write, by = write, placed = (_, text) => text }: Writing,
     ) =>
     (row: FormRow) =>
-      say('hull.form.give', {
-        value: write(value(row)),
-        by: by(SIGMAS_95 * formDoubt(row, spread, hull.length)[doubt]),
-      });
+      placed(
+        value(row),
+        say('hull.form.give', {
+          value: write(value(row)),
+          by: by(SIGMAS_95 * formDoubt(row, spread, hull.length)[doubt]),
+        }),
+      );
   const kilos = { write: format.mass };
   const lengths = { write: (value: number) => format.length(value) };
-  const places = { write: fromMid, by: lengths.write };
+  const places = { write: fromMid, by: lengths.write, placed: endward };
   const moments = { write: (value: number) => withUnit(plain(value, 1), 'N·m') };
   const areas = { write: (value: number) => withUnit(plain(value, 2), 'm²') };
   const figures: readonly (readonly [title: string, cell: (row: FormRow) => string])[] = [
