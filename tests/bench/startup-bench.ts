@@ -90,8 +90,8 @@ async function starts(given: Stored & { context: () => Promise<BrowserContext> }
     const served = performance.now();
     await openBench(page, program, given.fitId);
     const drawnAt = await page.evaluate(() => (globalThis as unknown as NotedFrame).draggable);
-    const shown = (await drawnAt) - performance.timeOrigin - served;
-    found.push({ program: served - began, page: shown, within: await partsOf(page) });
+    const shown = drawnAt - performance.timeOrigin - served;
+    found.push({ program: served - began, page: shown, within: await partsOf(page, drawnAt) });
     await page.close();
     await program.kill();
     await program.dispose();
@@ -136,19 +136,21 @@ function bareRuntime(): Row {
   return rowOf('renderer', 'start of the bare runtime', { times: timesOf(taken) });
 }
 
-/** Read from the page's own record of how it was loaded. */
-function partsOf(page: Page): Promise<PageParts> {
-  return page.evaluate(() => {
+/** Read from the page's own record of how it was loaded, until the instant at which its first frame was drawn. */
+function partsOf(page: Page, drawnAt: number): Promise<PageParts> {
+  return page.evaluate((until) => {
     const [loading] = performance.getEntriesByType('navigation') as PerformanceNavigationTiming[];
     const resources = performance.getEntriesByType('resource') as PerformanceResourceTiming[];
-    const scripts = resources.filter(({ name }) => name.endsWith('.js'));
+    const scripts = resources.filter(
+      ({ name, responseEnd }) => name.endsWith('.js') && performance.timeOrigin + responseEnd <= until,
+    );
     return {
       fetched: Math.max(0, ...scripts.map(({ responseEnd }) => responseEnd)),
       run: loading?.domContentLoadedEventEnd ?? Number.NaN,
       seen: performance.getEntriesByName('first-contentful-paint')[0]?.startTime ?? Number.NaN,
       scriptBytes: scripts.reduce((sum, { decodedBodySize }) => sum + decodedBodySize, 0),
     };
-  });
+  }, drawnAt);
 }
 
 function scriptAtStart(found: readonly Start[]): Fact {

@@ -1,3 +1,4 @@
+import { useEffect, useState } from 'react';
 import { Tab, TabList, TabPanel, Tabs } from 'react-aria-components';
 import { useFit } from '../../bench/bench-context.tsx';
 import type { BenchTabProps } from '../../bench/bench-tab.ts';
@@ -14,6 +15,7 @@ export function Margin(props: BenchTabProps & { changedSince: boolean; looked: F
   const fit = useFit((state) => state.fit);
   const [open, setOpen] = useMarginTab();
   const held = useFit(({ gestureName }) => gestureName !== null);
+  const drawn = useDrawn();
   const tabs = BENCH_TABS.filter(
     ({ id, isOffered }) => id === open || !isOffered || isOffered({ fit, grown }),
   );
@@ -31,7 +33,7 @@ export function Margin(props: BenchTabProps & { changedSince: boolean; looked: F
         </TabList>
         {tabs.map(({ id, Panel }) => (
           <TabPanel key={id} id={id} className="tab-scroll">
-            <Panel {...props} />
+            {drawn && <Panel {...props} />}
           </TabPanel>
         ))}
       </Tabs>
@@ -44,4 +46,16 @@ export function Margin(props: BenchTabProps & { changedSince: boolean; looked: F
       />
     </aside>
   );
+}
+
+/** False until the bench's first frame has been drawn: the leaf takes as long to make as the whole drawing, which is wanted first. */
+function useDrawn(): boolean {
+  const [drawn, setDrawn] = useState(false);
+  useEffect(() => {
+    let frame = requestAnimationFrame(() => {
+      frame = requestAnimationFrame(() => setDrawn(true));
+    });
+    return () => cancelAnimationFrame(frame);
+  }, []);
+  return drawn;
 }
