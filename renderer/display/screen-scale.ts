@@ -9,7 +9,7 @@ export const ASSUMED_PIXELS_PER_MM = 96 / 25.4;
 /** Scales that a screen may have, pixels to a millimetre: a projector to a pocket telephone. */
 export const SCALE_LIMITS = { least: 1, most: 40 } as const;
 
-/** As many screens as are kept; the one measured longest ago goes. */
+/** The most screens that are kept; the one measured longest ago is dropped first. */
 const MOST_SCREENS = 16;
 
 /** Size and density of the screen that the page is on: what tells one of a computer's screens from another. */

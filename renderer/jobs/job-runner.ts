@@ -32,7 +32,7 @@ const WORKER = 'assets/analysis-worker.js';
 const LONGEST_WAIT_MS = 1000;
 
 /**
- * A worker that starts when the page has nothing else to do: to load and compile the core once more takes a second of the
+ * A worker that starts when the page has nothing else to do: loading and compiling the core again takes a second of the
  * processors' time, and the first drawing needs it. Questions wait until then.
  */
 function startWorker(): JobWorker {

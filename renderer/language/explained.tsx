@@ -41,7 +41,7 @@ export function explainedPieces(text: string, words: Translator): Piece[] {
   return pieces;
 }
 
-/** Patterns of all trade words, made once for each language: to make them anew takes longer than the search. */
+/** Patterns of all trade words, made once for each language: making them again takes longer than the search. */
 const patterns = new WeakMap<Translator, readonly { readonly term: TermId; readonly pattern: RegExp }[]>();
 
 function patternsOf(words: Translator) {

@@ -8,8 +8,8 @@ import { FaultBoundary } from './fault-boundary.tsx';
 import { SheetHead } from './sheet-head.tsx';
 
 /**
- * A page that is loaded when it is first gone to. Not with `lazy`: React shows what stands behind a `Suspense` no sooner than
- * 300 ms after its stand-in.
+ * A page that is loaded at its first visit. Not by `lazy`: React shows the content of a `Suspense` at the earliest
+ * 300 ms after its fallback.
  */
 function lazyPage<Name extends string, Props extends object>(
   load: () => Promise<Readonly<Record<Name, (props: Props) => React.ReactNode>>>,
@@ -66,7 +66,7 @@ const TimelinePage = lazyPage(() => import('../pages/timeline/timeline-page.tsx'
 const TransferPage = lazyPage(() => import('../pages/transfer/transfer-page.tsx'), 'TransferPage');
 const TrialPage = lazyPage(() => import('../pages/trial/trial-page.tsx'), 'TrialPage');
 
-/** Fetches a page that the program opens with, so that it can be drawn at once; says nothing if it does not come: drawing it will. */
+/** Fetches a page that the program opens with, so that it can be drawn at once; an error is reported when the page is rendered, not here. */
 export async function fetchFirstPage({ page }: Route): Promise<void> {
   const first = page === 'fit' ? BenchPage : page === 'home' ? HomePage : null;
   await first?.fetchPage().catch(() => {});
@@ -148,7 +148,7 @@ function placeOf(route: Route): string {
   return JSON.stringify(route.page === 'fit' ? { page: route.page, id: route.id } : route);
 }
 
-/** Puts the focus at the head of a page that was gone to, so that the keyboard and the screen reader go on from there. */
+/** Moves the focus to the head of a new page, so that the keyboard and the screen reader continue from there. */
 function useFocusOnArrival(address: string): void {
   const before = useRef(address);
   useEffect(() => {

@@ -12,7 +12,7 @@ export function ghostPart(): ScenePart {
   return outlinePart((scene) => scene.held?.start ?? scene.ghost, { fittings: true });
 }
 
-/** Dashed outlines of whatever `pick` says (null: nothing), drawn on a sheet of its own and kept while they stay. */
+/** Dashed outlines of whatever `pick` says (null: nothing), drawn on a canvas of its own and reused while they do not change. */
 export function outlinePart(
   pick: (scene: Scene) => Picture | null,
   options: { fittings: boolean },
@@ -76,7 +76,7 @@ interface Outlined {
   readonly seat: number;
 }
 
-/** Outlines of the figure's union: every outline is dashed first, then the insides are rubbed out. */
+/** Outlines of the figure's union: every outline is dashed first, then the insides are erased. */
 function silhouettes(pen: Pen, scene: Scene, { picture, seat }: Outlined): void {
   const figure = picture.figures[seat];
   if (!figure) return;

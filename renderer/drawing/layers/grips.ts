@@ -65,7 +65,7 @@ function signOf(pen: Pen, { grip, at, radius }: GripMark, colour: 'accent' | 'in
   }
 }
 
-/** A square nail head: fixed for now. */
+/** The mark of a locked fitting: a square nail head. */
 function lockedMark(pen: Pen, { at, radius }: GripMark, colour: 'accent' | 'ink' | 'ink-soft'): void {
   const r = radius * 0.85;
   pen.rect(

@@ -14,7 +14,7 @@ import { captionsOf } from './captions.ts';
 import type { MeasureText } from './drawing-labels.ts';
 import type { Leader } from './leaders.ts';
 
-/** A line that a label should not lie on is felt as beads this wide, this far apart, pixels. */
+/** A line that labels avoid is made of discs this wide, this far apart, pixels. */
 const BEAD = { radius: 4, apart: 9 };
 /** The paddle's shaft is broader than a line, pixels. */
 const SHAFT = { radius: 8, apart: 14 };
@@ -48,7 +48,7 @@ export function viewButtonRoom({ layout: { width, look } }: Scene): ScreenRect {
   return { left: width - look.right - LOOK_ROOM.width, top: look.top, ...LOOK_ROOM };
 }
 
-/** A head is the last of a figure to be covered: it counts as so many. */
+/** A head should be covered last: it counts as this many discs. */
 const HEAD_WEIGHT = 3;
 
 function figureDiscs(scene: Scene): ScreenDisc[] {
@@ -93,7 +93,7 @@ function alongShaft(top: Vec3, lower: Vec3, to: (p: Vec3) => ScreenPoint): Scree
   return beads([to(top), to(along(top, lower, 2))], SHAFT);
 }
 
-/** Small discs strung along a line. */
+/** Small discs along a line. */
 function beads(path: readonly ScreenPoint[], { radius, apart } = BEAD): ScreenDisc[] {
   return path.slice(1).flatMap((to, k) => {
     const from = path[k]!;

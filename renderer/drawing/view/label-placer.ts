@@ -32,7 +32,7 @@ export interface Obstacles {
   readonly soft: readonly ScreenDisc[];
 }
 
-/** What one label speaks of is not covered by another where there is a better place: a disc this wide, pixels. */
+/** An anchor is a disc this wide, pixels; other labels avoid it if there is a better place. */
 const ANCHOR_PX = 6;
 /** Labels are kept this far from one another, pixels. */
 export const LABEL_MARGIN = 3;

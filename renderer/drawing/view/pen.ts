@@ -216,7 +216,7 @@ export class Pen {
     });
   }
 
-  /** A pen for what lies faint on the paper: `share` of each colour, the rest of another. It draws opaque. */
+  /** A pen for faint things: `share` of each colour, the rest of another. It draws opaque. */
   washed(share: number, toward: ColourName): Pen {
     const key = `${share} ${toward}`;
     const known = washes.get(this.palette) ?? new Map<string, Palette>();
@@ -243,7 +243,7 @@ export class Pen {
     context.letterSpacing = LETTERING[name].spacing;
   }
 
-  /** Draws between save and restore; what was set before stands again after it. */
+  /** Draws between save and restore, so that the earlier settings hold again after it. */
   private apart(draw: () => void): void {
     const { context } = this;
     context.save();
@@ -261,7 +261,7 @@ export class Pen {
     }
   }
 
-  /** Inks the path that was traced last, or one that is kept. */
+  /** Fills and strokes the path that was traced last, or one that is kept. */
   private ink({ fill, stroke, width = 1, dash = [], alpha = 1 }: Ink, path?: Path2D): void {
     const { context, palette } = this;
     const before = context.globalAlpha;

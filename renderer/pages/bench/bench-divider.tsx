@@ -4,7 +4,7 @@ import { say } from '../../language/messages.ts';
 /** Share of the height that the drawing has in a narrow window, percent. */
 const SHARE = { least: 30, most: 80, usual: 66, step: 5 } as const;
 
-/** Lives as long as the program: the next bench opens as the last was left. */
+/** Kept while the program runs: the next bench opens with the same share. */
 let lastShare: number = SHARE.usual;
 
 const within = (share: number) => Math.min(SHARE.most, Math.max(SHARE.least, Math.round(share)));

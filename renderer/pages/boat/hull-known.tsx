@@ -14,12 +14,12 @@ const FIGURES = [
   ['halfBreadth', 2],
 ] as const satisfies readonly (readonly [keyof HullSpread, number])[];
 
-/** Both spreads of a boat, or null where no hull can be made of what is entered. */
+/** Both spreads of a boat, or null if the entries make no hull. */
 function spreadsOf(boat: Boat): { before: HullSpread; now: HullSpread } | null {
   try {
     return { before: hullSpread(unmeasuredBoat(boat)), now: hullSpread(boat) };
   } catch {
-    // The page says elsewhere what keeps the hull from being made.
+    // Another part of the page says why there is no hull.
     return null;
   }
 }

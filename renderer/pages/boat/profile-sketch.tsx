@@ -1,7 +1,7 @@
 import { say } from '../../language/messages.ts';
 import type { ProfilePoint } from './blank-pieces.ts';
 
-/** Heights are drawn so many times as large as lengths; the words below the sketch say so. */
+/** Heights are drawn this many times larger than lengths; the text below the sketch says so. */
 const TALLER = 5;
 /** Size of the sketch's own sheet, and the room around the line. */
 const WIDTH = 620;

@@ -29,7 +29,7 @@ const line = (section: readonly SectionPoint[], side: 1 | -1) =>
 export function SectionsView({ source }: { source: HullSource | null }) {
   const format = useFormat();
   const hull = useMemo(() => source && hullOrWhyNot({ hull: source, name: '', correction: null }), [source]);
-  // Half-filled entries may not make a hull yet; the form says what is missing.
+  // Incomplete entries may not make a hull yet; the form says what is missing.
   if (!hull || typeof hull === 'string')
     return <p className="soft sections-none">{say('boat.sections.none')}</p>;
   const beam = 2 * Math.max(...hull.stations.flatMap(({ section }) => section.map(([y]) => y)));

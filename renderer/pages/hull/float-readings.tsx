@@ -1,4 +1,3 @@
-import { useMemo } from 'react';
 import type { Boat } from '../../../core/document/boat-schema.ts';
 import { hullOfBoat } from '../../../core/hull/hull-of-boat.ts';
 import { shellCentre } from '../../../core/hull/shell-centre.ts';
@@ -17,7 +16,7 @@ const waters = () =>
 /** The entries of a float check in the order in which they are read: day and water, marks, alone, loaded. */
 export function FloatReadings({ form, boat }: { form: FormState<FloatValues>; boat: Boat }) {
   const format = useFormat();
-  const estimated = useMemo(() => shellCentre(hullOfBoat(boat)).x, [boat]);
+  const estimated = shellCentre(hullOfBoat(boat)).x;
   const length = (key: Exclude<keyof FloatValues, 'takenOn' | 'water'>, label: string, hint?: string) => (
     <Field as="length" {...form.at(key)} label={label} hint={hint} />
   );

@@ -1,4 +1,3 @@
-import { useMemo } from 'react';
 import type { Boat } from '../../../core/document/boat-schema.ts';
 import { useBoat } from '../../client/use-record.ts';
 import { hullOrWhyNot } from '../../document/solved-fit.ts';
@@ -42,7 +41,7 @@ export function HullPage({ id }: { id: string }) {
 }
 
 function HullSheets({ boat, onChanged }: { boat: Boat; onChanged: () => void }) {
-  const hull = useMemo(() => hullOrWhyNot(boat), [boat]);
+  const hull = hullOrWhyNot(boat);
   if (typeof hull === 'string') return <p role="alert">{say('setout.broken', { why: hull })}</p>;
   return (
     <div className="hull-sheets">

@@ -15,7 +15,7 @@ import { type StepProps, stepName } from './step-props.ts';
 import { TapeStep } from './tape-step.tsx';
 import './measure.css';
 
-/** A guided measuring session: body, six tapes in the order of what they tell, a look over all of it. */
+/** A guided measuring session: body, six tapes in the order of what they tell, a review. */
 export function MeasurePage({ id }: { id: string }) {
   const { record, error } = useAthlete(id);
   return (
@@ -57,7 +57,7 @@ function Steps({ record }: { record: AthleteRecord }) {
   );
 }
 
-/** Each step that is gone to begins in its first entry, so that the hand need not leave the keys between two tapes. */
+/** Each step focuses its first entry, so that the keyboard alone is enough between two tapes. */
 function useEntryFocus(step: Step) {
   const element = useRef<HTMLDivElement>(null);
   const before = useRef(step);

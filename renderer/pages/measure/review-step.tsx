@@ -17,7 +17,7 @@ import type { AthleteValues } from '../athlete/athlete-values.ts';
 import { athleteAfter, beginSession, hasGrown, isEarlier, sessionResult } from './session.ts';
 import { type StepProps, stepName } from './step-props.ts';
 
-/** Everything measured in the session beside what was known before, and keeping it. */
+/** The last step: everything measured in the session beside earlier values, and the button that saves it. */
 export function ReviewStep(props: StepProps & { discard: () => void }) {
   const { record, session, change, discard } = props;
   const { athlete } = record;

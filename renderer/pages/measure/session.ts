@@ -16,7 +16,7 @@ export interface MeasuringSession {
   readonly keptAnyway: readonly string[];
 }
 
-/** The steps of a session: the body, the tapes, and the look over all of it. */
+/** The steps of a session: the body, the tapes, and the review. */
 export type Step = 'body' | TapeMeasure | 'end';
 
 /** The six that say most, and the others. */
@@ -25,7 +25,7 @@ export const OTHER_TAPES: readonly TapeMeasure[] = TAPE_MEASURES.filter(
 );
 export const STEPS: readonly Step[] = ['body', ...FIRST_TAPES, ...OTHER_TAPES, 'end'];
 
-/** After the six there is nothing that must be done but to look over them. */
+/** After the six only the review is necessary. */
 export function stepAfter(step: Step): Step {
   if (step === FIRST_TAPES.at(-1)) return 'end';
   return STEPS[STEPS.indexOf(step) + 1] ?? 'end';

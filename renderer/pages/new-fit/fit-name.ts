@@ -18,7 +18,7 @@ export function fitName(boat: string, athletes: readonly string[]): string {
   return say('new-fit.name.default', { athletes: told, boat }).slice(0, LONGEST);
 }
 
-/** A fit's name moved into another boat: the boat that the name ends with gives way, so that it grows no tail. */
+/** A fit's name moved into another boat: the new boat replaces the old one at the end of the name. */
 export function nameInBoat(name: string, boats: { readonly from: string; readonly to: string }): string {
   const tail = (boat: string) => say('new-fit.name.default', { athletes: '', boat });
   const old = tail(boats.from);
@@ -26,7 +26,7 @@ export function nameInBoat(name: string, boats: { readonly from: string; readonl
   return say('transfer.name', { fit: name, boat: boats.to });
 }
 
-/** A name for a copy that is not taken yet: "Spring (2)", then "Spring (3)"; the copy of a copy gets no second tail. */
+/** A name for a copy that is not taken yet: "Spring (2)", then "Spring (3)"; the copy of a copy gets no second number. */
 export function copyName(name: string, taken: readonly string[]): string {
   const stem = name.replace(/ \(\d+\)$/, '');
   for (let number = 2; ; number++) {

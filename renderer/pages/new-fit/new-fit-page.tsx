@@ -69,7 +69,7 @@ function NewFitForm(listed: FitChoices) {
   const [proposed, setProposed] = useState<ProposedStart | null>(null);
   const fit = chosenFit(held.formValues, listed);
   const { record, starters } = fit;
-  // Changes with everything that a first setting depends on.
+  // A key that changes with everything that a first setting depends on.
   const choice = JSON.stringify([record?.id, starters.map(({ athlete, side }) => [athlete?.id, side])]);
   const form = useForm(rules, {
     start: held.formValues,

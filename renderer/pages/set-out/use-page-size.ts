@@ -1,6 +1,6 @@
 import { useEffect } from 'react';
 
-/** Tells the printer's page for as long as the component is shown: a landscape page, and its margins in millimetres. */
+/** Sets the printer's page while the component is shown: a landscape page, and its margins in millimetres. */
 export function usePageSize(paper: string, marginMm: number): void {
   useEffect(() => {
     const sheet = new CSSStyleSheet();

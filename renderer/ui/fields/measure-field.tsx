@@ -72,7 +72,7 @@ function useMeasureEntry(props: MeasureFieldProps) {
   const [refused, setRefused] = useState<string | null>(null);
   const shown = value === null ? '' : MEASURE_KINDS[kind].show(value, format);
   const rule: EntryRule = { kind, min, max, format, mayBeEmpty: props.onEmpty !== undefined };
-  useShown(input, { shown, kind, follow: props.follow });
+  useShownValue(input, { shown, kind, follow: props.follow });
 
   /** Shows the last valid value in the entry again. */
   function putBack(): void {
@@ -123,7 +123,7 @@ function useMeasureEntry(props: MeasureFieldProps) {
 }
 
 /** Shows the value in the entry: after each render, and between renders during a drag. */
-function useShown(
+function useShownValue(
   input: React.RefObject<HTMLInputElement | null>,
   { shown, kind, follow }: { shown: string; kind: MeasureKind; follow: MeasureFieldProps['follow'] },
 ): void {

@@ -93,7 +93,7 @@ function Worth({ seats, orders }: { seats: number; orders: readonly SeatingOrder
   const most = costs.reduce((a, b) => (Math.abs(b.newtons) > Math.abs(a.newtons) ? b : a));
   const newtons = Math.abs(most.newtons);
   const half = SIGMAS_95 * most.sd;
-  /** Digits of what goes with the newtons are as sure as they are. */
+  /** The share and the seconds have digits by the same doubt as the newtons. */
   const goingWith = (value: number) =>
     format.number(Math.abs(value), {
       decimals: 2,

@@ -34,7 +34,7 @@ export function Note({ finding }: { finding: Finding }) {
     [document, id, format],
   );
 
-  // Of a choice (a strap, a braced pad) the sentence says all: "at least 100 %" would be no help.
+  // Of a choice (a strap, a braced pad) the sentence is enough: "at least 100 %" would not help.
   const band = isYesOrNo(finding.quantity)
     ? ''
     : bandText(finding.band, finding.unit, format.quantity(finding.quantity));
@@ -75,7 +75,7 @@ export function Note({ finding }: { finding: Finding }) {
   );
 }
 
-/** Trim is judged for handling; what it costs in speed is asked of the water. */
+/** Trim is judged for handling; the tab for resistance computes its cost in speed. */
 const isTrim = ({ quantity }: Finding) => quantity === 'trimRest' || quantity === 'trimCatch';
 
 function showNote(item: HTMLElement, severity: string, text: NoteText): void {

@@ -6,7 +6,7 @@ import { Button } from '../../../ui/button.tsx';
 import type { Grown } from '../../use-grown.ts';
 import { bannerText } from './difference-text.ts';
 
-/** Says at the head of the bench that a body has outgrown the fit; left alone, it comes back when the fit is opened again. */
+/** Says at the head of the bench that a body has outgrown the fit; if ignored, it is shown again when the fit is opened again. */
 export function GrowthBanner({ fitId, grown }: { fitId: string; grown: readonly Grown[] }) {
   const format = useFormat();
   const [left, setLeft] = useState(false);

@@ -14,7 +14,6 @@ export type PaddleReader = (fit: Fit, report: Report) => PaddleFit | null;
 export function usePaddleReader(): PaddleReader {
   const seat = useFit((state) => state.seat);
   const boat = useFit(({ fit }) => fit.boat);
-  const hull = useMemo(() => hullOfBoat(boat), [boat]);
   return useMemo(() => {
     const known = new WeakMap<Report, PaddleFit | null>();
     return (fit, report) => {
@@ -22,12 +21,12 @@ export function usePaddleReader(): PaddleReader {
       if (seen !== undefined) return seen;
       const solved = report.seats[seat];
       const made = solved
-        ? paddleOf({ ...solved, seat: fit.seats[seat]! }, { hull }, report.afloat.ready)
+        ? paddleOf({ ...solved, seat: fit.seats[seat]! }, { hull: hullOfBoat(boat) }, report.afloat.ready)
         : null;
       known.set(report, made);
       return made;
     };
-  }, [seat, hull]);
+  }, [seat, boat]);
 }
 
 /** Standard deviation of one of the seat's quantities, metres; zero where none is known. */

@@ -9,7 +9,7 @@ import { quantityName } from '../../../language/sentences.ts';
 import { amountText, signedAmountText } from '../../change-text.ts';
 import { coordinateName } from '../../coordinates.ts';
 
-/** One line of the table of differences. */
+/** One row of the table of differences. */
 export interface Difference {
   readonly what: string;
   readonly older: string;

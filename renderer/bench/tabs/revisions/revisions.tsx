@@ -14,7 +14,7 @@ import { observationText } from '../trials/observation-text.ts';
 import { DifferencesTable } from './differences-table.tsx';
 import './revisions.css';
 
-/** The revision block: every named state, newest first; compare with any, look at any, put any back on the bench. */
+/** The revision block: every named state, newest first; each can be compared, shown or restored. */
 export function Revisions(props: BenchTabProps) {
   const { compared } = props;
   const { revisions, more } = useEarlier(props);
