@@ -2,8 +2,7 @@ import type { Fit } from '../document/fit-schema.ts';
 import { ANY_FOOT, partsOfSeat } from '../evaluation/parts-of.ts';
 import { seatFrame } from '../evaluation/seat-state.ts';
 import { sideSign } from '../frame/mirror.ts';
-import type { PlanPoint } from '../parts/part.ts';
-import { planMiddle } from './drilling-model.ts';
+import { type PlanPoint, planMiddle } from '../parts/part.ts';
 import { type DrilledFitting, onRows } from './drilling-wish.ts';
 
 /** A fitting's place on existing holes, in its own coordinates, metres. */

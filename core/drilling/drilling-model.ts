@@ -1,6 +1,6 @@
 import type { BoardHole } from '../document/boat-schema.ts';
 import { type Board, insideBoard } from '../parts/board.ts';
-import type { PlanPoint } from '../parts/part.ts';
+import { type PlanPoint, planMiddle } from '../parts/part.ts';
 import type { DrillingWish } from './drilling-wish.ts';
 
 /** Rules for the holes of a board. Metres. */
@@ -109,13 +109,6 @@ function onRails(
 /** Distance in the rule's own measure: the greater of along and across, so that it is never more than the true one. */
 export function chebyshevDistance(a: PlanPoint, b: PlanPoint): number {
   return Math.max(Math.abs(a.x - b.x), Math.abs(a.y - b.y));
-}
-
-/** Mean of some places in plan, metres. */
-export function planMiddle(points: readonly PlanPoint[]): PlanPoint {
-  const mean = (of: (point: PlanPoint) => number) =>
-    points.reduce((sum, point) => sum + of(point), 0) / points.length;
-  return { x: mean(({ x }) => x), y: mean(({ y }) => y) };
 }
 
 /** A pattern with its first bolt where it is and all others at whole steps from it. */

@@ -89,6 +89,13 @@ const EDGES: readonly (readonly [number, number])[] = [0, 1, 2, 3].flatMap((k) =
   return [[k, next] as const, [k + 4, next + 4] as const, [k, k + 4] as const];
 });
 
+/** Mean of some places in plan, metres. */
+export function planMiddle(points: readonly PlanPoint[]): PlanPoint {
+  const mean = (of: (point: PlanPoint) => number) =>
+    points.reduce((sum, point) => sum + of(point), 0) / points.length;
+  return { x: mean(({ x }) => x), y: mean(({ y }) => y) };
+}
+
 /** A place in a part's own frame (x along its axis, y to port) as a place in plan of the boat frame, metres. */
 export function onPart({ x, y, turn }: PartPlace, along: number, across: number): PlanPoint {
   const cos = Math.cos(turn);
