@@ -27,14 +27,26 @@ export function addressOf(text: string): LibraryAddress | null {
   const { protocol, hostname, port, pathname, username, password, searchParams } = new URL(text);
   if (!['postgres:', 'postgresql:'].includes(protocol) || hostname === '' || pathname.length < 2) return null;
   const certificate = searchParams.get('sslrootcert');
+  const words = decoded([pathname.slice(1), username, password]);
+  if (!words) return null;
+  const [database = '', login = '', secret = ''] = words;
   return {
     host: hostname.replace(/^\[|\]$/g, ''),
     port: Number(port || 5432),
-    database: decodeURIComponent(pathname.slice(1)),
-    login: decodeURIComponent(username),
-    password: decodeURIComponent(password),
+    database,
+    login,
+    password: secret,
     ...(certificate ? { ca: readFileSync(certificate, 'utf8') } : {}),
   };
+}
+
+/** Texts without the percent signs of an address (RFC 3986, 2.1); null where one of these begins no code of a letter. */
+function decoded(texts: readonly string[]): string[] | null {
+  try {
+    return texts.map(decodeURIComponent);
+  } catch {
+    return null;
+  }
 }
 
 /** How a server is spoken to: always by TLS, its certificate checked, unless it is this machine. */

@@ -1,7 +1,7 @@
-import { once } from 'node:events';
-import { createWriteStream, renameSync } from 'node:fs';
-import { makePrivateFile } from '../shell/private-files.ts';
+import { renameSync, rmSync } from 'node:fs';
+import { writePrivateFile } from '../background/write-file.ts';
 import type { Library } from './address.ts';
+import type { Asking } from './server-record.ts';
 
 /** Stands in the last line: a file without it is cut off. */
 export const BACKUP_END = 'end';
@@ -15,26 +15,34 @@ const PORTION = 500;
  */
 export async function backUpLibrary(sql: Library, to: string): Promise<number> {
   const beside = `${to}.part`;
-  makePrivateFile(beside);
-  const file = createWriteStream(beside);
   let rows = 0;
-  await sql.begin('isolation level repeatable read', async (tx) => {
-    const tables = await tx<{ name: string }[]>`
-      SELECT tablename AS name FROM pg_tables WHERE schemaname = 'kneelwright' AND tablename <> 'presence' ORDER BY 1`;
-    for (const { name } of tables) {
-      const lines = tx<{ line: string }[]>`
-        SELECT json_build_array(${name}::text, to_jsonb(t))::text AS line FROM ${tx(`kneelwright.${name}`)} AS t`;
-      for await (const portion of lines.cursor(PORTION)) {
-        for (const { line } of portion) if (!file.write(`${line}\n`)) await once(file, 'drain');
-        rows += portion.length;
-      }
+  const counted = async function* (lines: AsyncIterable<string>) {
+    for await (const line of lines) {
+      rows += 1;
+      yield Buffer.from(`${line}\n`);
     }
-    await tx`INSERT INTO kneelwright.audit (what, athletes) SELECT 'backup', coalesce(array_agg(id), '{}')
-      FROM kneelwright.records WHERE kind = 'athlete'`;
-  });
-  file.write(`${JSON.stringify([BACKUP_END, { rows }])}\n`);
-  file.end();
-  await once(file, 'close');
-  renameSync(beside, to);
+    yield Buffer.from(`${JSON.stringify([BACKUP_END, { rows }])}\n`);
+  };
+  try {
+    await sql.begin('isolation level repeatable read', async (tx) => {
+      await writePrivateFile(beside, counted(rowLines(tx)));
+      await tx`INSERT INTO kneelwright.audit (what, athletes) SELECT 'backup', coalesce(array_agg(id), '{}')
+        FROM kneelwright.records WHERE kind = 'athlete'`;
+    });
+    renameSync(beside, to);
+  } finally {
+    rmSync(beside, { force: true });
+  }
   return rows;
+}
+
+/** Every row of every table, each as one line of JSON. */
+async function* rowLines(tx: Asking): AsyncGenerator<string> {
+  const tables = await tx<{ name: string }[]>`
+    SELECT tablename AS name FROM pg_tables WHERE schemaname = 'kneelwright' AND tablename <> 'presence' ORDER BY 1`;
+  for (const { name } of tables) {
+    const lines = tx<{ line: string }[]>`
+      SELECT json_build_array(${name}::text, to_jsonb(t))::text AS line FROM ${tx(`kneelwright.${name}`)} AS t`;
+    for await (const portion of lines.cursor(PORTION)) for (const { line } of portion) yield line;
+  }
 }

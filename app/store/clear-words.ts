@@ -2,6 +2,7 @@ import type Database from 'better-sqlite3';
 import { documentWords, type ListedDocument } from './document-words.ts';
 import { type NamesMeant, nameCleaner } from './erase-from-fit.ts';
 import { fullNames, type Person } from './person.ts';
+import { readJsonObject } from './read-json.ts';
 import type { RecordRef } from './record-versions.ts';
 import { withRevisionsUnlocked } from './revision-lock.ts';
 import { searchText } from './search-text.ts';
@@ -112,7 +113,7 @@ function cleanedText(
     return left;
   };
   if (column === 'caption' || column === 'name' || column === 'reason') return { text: cleaned(text), stood };
-  const document = json(text);
+  const document = readJsonObject(text);
   if (!document) return { text, stood };
   const left = walked(document, { inAthlete: table === 'athletes', clean: cleaned });
   return { text: stood.length > 0 ? JSON.stringify(left) : text, stood };
@@ -144,14 +145,17 @@ function write(db: Database.Database, { table, key, column }: Column, row: Row):
 /** The words by which a row is found, as they now stand in it. */
 function renewSearch(db: Database.Database, table: string, { key, text }: Row): void {
   if (table === 'athletes' || table === 'boats' || table === 'paddles') {
-    const document = json(text) as ListedDocument;
+    const document = readJsonObject(text) as ListedDocument;
     db.prepare(`UPDATE ${table} SET name = ?, search = ? WHERE id = ?`).run(
       document.name,
       documentWords(document),
       key,
     );
   } else if (table === 'trials') {
-    db.prepare('UPDATE trials SET search = ? WHERE id = ?').run(trialWords(json(text) as never), key);
+    db.prepare('UPDATE trials SET search = ? WHERE id = ?').run(
+      trialWords(readJsonObject(text) as never),
+      key,
+    );
   } else if (table === 'revisions' && hasTable(db, 'revision_words')) {
     const words = db.prepare<[string], { name: string; reason: string }>(
       'SELECT name, reason FROM revisions WHERE id = ?',
@@ -162,14 +166,5 @@ function renewSearch(db: Database.Database, table: string, { key, text }: Row): 
         .prepare('UPDATE revision_words SET search = ? WHERE revision_id = ?')
         .run(searchText(name, reason), key),
     );
-  }
-}
-
-function json(text: string): object | null {
-  try {
-    const value: unknown = JSON.parse(text);
-    return typeof value === 'object' ? value : null;
-  } catch {
-    return null;
   }
 }

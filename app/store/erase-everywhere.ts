@@ -19,6 +19,7 @@ import { damageOf } from './integrity.ts';
 import { forgetErased, keepManifest } from './keep-manifest.ts';
 import { syncFile } from './migrate.ts';
 import { fullNames, knownIn, type Person, personSchema } from './person.ts';
+import { readJson } from './read-json.ts';
 import { readLeaves } from './record-rows.ts';
 import type { RecordRef } from './record-versions.ts';
 import { hasSums, renewSums } from './row-sums.ts';
@@ -154,7 +155,7 @@ function writeNote(folder: string, note: z.input<typeof unfinished>): void {
 
 function readNote(folder: string): z.output<typeof unfinished> | null {
   const note = join(folder, UNFINISHED);
-  return existsSync(note) ? (unfinished.safeParse(json(readFileSync(note, 'utf8'))).data ?? null) : null;
+  return existsSync(note) ? (unfinished.safeParse(readJson(readFileSync(note, 'utf8'))).data ?? null) : null;
 }
 
 /**
@@ -252,13 +253,5 @@ function rewritten(
   } finally {
     copy?.close();
     for (const ending of ['', '-wal', '-shm', '-journal']) rmSync(beside + ending, { force: true });
-  }
-}
-
-function json(text: string): unknown {
-  try {
-    return JSON.parse(text);
-  } catch {
-    return null;
   }
 }

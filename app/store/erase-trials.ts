@@ -4,6 +4,7 @@ import { revisionAnswers } from '../contract/records.ts';
 import type { ClearHow } from './clear-words.ts';
 import { withoutName } from './erase-from-fit.ts';
 import type { Person } from './person.ts';
+import { readJson } from './read-json.ts';
 import { searchText } from './search-text.ts';
 import { trialWords } from './trials.ts';
 
@@ -27,36 +28,26 @@ export function eraseTrials(
       'SELECT id, fit_id AS fitId, athlete_id AS athleteId, trial AS text FROM trials',
     )
     .all();
-  const goes = ({ fitId, athleteId }: (typeof rows)[number]) =>
-    athleteId === person.id || alone.includes(fitId);
-  const gone = rows.filter(goes).map(({ id }) => id);
+  const gone: string[] = [];
   const erase = db.prepare('DELETE FROM trials WHERE id = ?');
   const forget = db.prepare("DELETE FROM quarantine WHERE table_name = 'trials' AND row_id = ?");
-  for (const id of gone) {
-    erase.run(id);
-    forget.run(id);
-  }
-  for (const row of rows) {
-    if (goes(row) || !crews.includes(row.fitId)) continue;
-    touch({ kind: 'trial', id: row.id });
-    rewriteNotes(db, row, person);
+  const rewrite = db.prepare('UPDATE trials SET trial = ?, search = ? WHERE id = ?');
+  for (const { id, fitId, athleteId, text } of rows) {
+    const goes = athleteId === person.id || alone.includes(fitId);
+    if (!goes && !crews.includes(fitId)) continue;
+    // A trial of a crew that cannot be read cannot be cleaned either: it goes too.
+    const trial = goes ? undefined : trialSchema.safeParse(readJson(text)).data;
+    if (!trial) {
+      erase.run(id);
+      forget.run(id);
+      gone.push(id);
+      continue;
+    }
+    touch({ kind: 'trial', id });
+    const cleaned = { ...trial, notes: withoutName(trial.notes, person) };
+    rewrite.run(JSON.stringify(cleaned), trialWords(cleaned), id);
   }
   return gone;
-}
-
-/** A trial that does not read but is of a crew the athlete knelt in cannot be cleaned, and goes. */
-function rewriteNotes(db: Database.Database, row: { id: string; text: string }, person: Person): void {
-  const trial = trialSchema.safeParse(json(row.text)).data;
-  if (!trial) {
-    db.prepare('DELETE FROM trials WHERE id = ?').run(row.id);
-    return;
-  }
-  const cleaned = { ...trial, notes: withoutName(trial.notes, person) };
-  db.prepare('UPDATE trials SET trial = ?, search = ? WHERE id = ?').run(
-    JSON.stringify(cleaned),
-    trialWords(cleaned),
-    row.id,
-  );
 }
 
 /**
@@ -80,18 +71,10 @@ export function wordsWithoutTrials(
     'UPDATE revision_words SET answers = ?, athlete_ids = ?, search = ? WHERE revision_id = ?',
   );
   for (const { id, name, reason, answers, athleteIds } of crews.flatMap((fitId) => rows.all(fitId))) {
-    const kept = (revisionAnswers.safeParse(json(answers)).data ?? []).filter(
+    const kept = (revisionAnswers.safeParse(readJson(answers)).data ?? []).filter(
       ({ trialId }) => !gone.includes(trialId),
     );
     const others = athleteIds.replaceAll(`"${person.id}"`, 'null');
     update.run(JSON.stringify(kept), others, searchText(name, reason), id);
-  }
-}
-
-function json(text: string): unknown {
-  try {
-    return JSON.parse(text);
-  } catch {
-    return undefined;
   }
 }

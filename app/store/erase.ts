@@ -8,6 +8,7 @@ import { eraseTrials, hasTrials, wordsWithoutTrials } from './erase-trials.ts';
 import { dropWaitingValues, eraseVersionsOf } from './erase-versions.ts';
 import { listEntry } from './fit-list-entry.ts';
 import { fullNames, type Person } from './person.ts';
+import { readJsonObject } from './read-json.ts';
 import { withRevisionsUnlocked } from './revision-lock.ts';
 
 /** What an erasure takes away, or took away. */
@@ -196,12 +197,7 @@ function revisionIds(db: Database.Database, fitIds: readonly string[]): string[]
 }
 
 function looseFit(text: string): LooseFit | null {
-  try {
-    const fit: unknown = JSON.parse(text);
-    return typeof fit === 'object' && fit !== null ? (fit as LooseFit) : null;
-  } catch {
-    return null;
-  }
+  return readJsonObject(text) as LooseFit | null;
 }
 
 function seatsOf(fit: LooseFit) {

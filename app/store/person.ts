@@ -1,5 +1,6 @@
 import type Database from 'better-sqlite3';
 import { z } from 'zod';
+import { readJson } from './read-json.ts';
 
 /** Whom to erase, and every word by which the person may be known in free text. */
 export const personSchema = z.strictObject({
@@ -62,14 +63,6 @@ function entriesOf(db: Database.Database, id: string): LooseEntry[] {
       .prepare<[string], string>(query)
       .pluck()
       .all(id)
-      .flatMap((text) => (json(text) as LooseEntry | null) ?? []),
+      .flatMap((text) => (readJson(text) as LooseEntry | null | undefined) ?? []),
   );
-}
-
-function json(text: string | null): unknown {
-  try {
-    return text === null ? null : JSON.parse(text);
-  } catch {
-    return null;
-  }
 }

@@ -1,5 +1,6 @@
 import type { RecordContent } from '../changes/record-content.ts';
 import { documentWords } from './document-words.ts';
+import { subjectRow } from './photos.ts';
 import { prepared } from './prepared.ts';
 import { putFitState } from './put-fit-state.ts';
 import { putBack } from './quarantine.ts';
@@ -103,13 +104,7 @@ function putPhotoText({ db }: Store, id: string, { document }: RecordContent): b
     prepared(
       db,
       'UPDATE boat_photos SET caption = ?, athlete_id = ?, fit_id = ?, study = ? WHERE id = ?',
-    ).run(
-      text.caption,
-      text.athleteId ?? null,
-      text.fitId ?? null,
-      text.study ? JSON.stringify(text.study) : null,
-      id,
-    );
+    ).run(text.caption, ...subjectRow(text), id);
   else prepared(db, 'DELETE FROM boat_photos WHERE id = ?').run(id);
   return true;
 }

@@ -1,6 +1,7 @@
 import type { z } from 'zod';
 import type { QuarantinedRow } from '../contract/records.ts';
 import { prepared } from './prepared.ts';
+import { readJson } from './read-json.ts';
 import { now, type Store } from './store.ts';
 
 /** Where a row lies. */
@@ -27,7 +28,8 @@ export function readStored<S extends z.ZodType>(
   place: RowAddress,
   stored: { readonly text: string; readonly schema: S },
 ): z.output<S> | null {
-  const parsed = stored.schema.safeParse(parseJson(stored.text));
+  // No schema of the store accepts the undefined of a text that is not JSON.
+  const parsed = stored.schema.safeParse(readJson(stored.text));
   if (parsed.success) return parsed.data;
   const [first] = parsed.error.issues;
   quarantineRow(store, place, {
@@ -35,15 +37,6 @@ export function readStored<S extends z.ZodType>(
     raw: stored.text,
   });
   return null;
-}
-
-/** What stands for a text that is not JSON; no schema of the store accepts it. */
-function parseJson(text: string): unknown {
-  try {
-    return JSON.parse(text);
-  } catch {
-    return undefined;
-  }
 }
 
 /** Lists a row as unreadable, unless it is listed already or the store cannot be written just now: a worker may have it. */

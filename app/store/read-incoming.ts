@@ -17,6 +17,7 @@ import {
   removedPhoto,
 } from './incoming.ts';
 import { readSubject } from './photos.ts';
+import { readJson } from './read-json.ts';
 import { type RecordRef, type RecordVersions, readVersions } from './record-versions.ts';
 
 type Row = Record<string, unknown>;
@@ -207,7 +208,7 @@ function readTable(db: Database.Database, table: string): { rows: Row[]; broken:
 function document(db: Database.Database, row: Row, column: 'athlete' | 'boat' | 'paddle'): Row {
   const versions = versionsOf(db, { kind: column, id: String(row.id) });
   const joined = column === 'athlete' ? { joinedInto: row.joined_into ?? null } : {};
-  return { id: row.id, [column]: json(row[column]), ...datesOf(row), ...joined, versions };
+  return { id: row.id, [column]: readJson(row[column]), ...datesOf(row), ...joined, versions };
 }
 
 /** None where the store is older, or damaged there: its values then count as written without ancestors. */
@@ -220,14 +221,14 @@ function versionsOf(db: Database.Database, ref: RecordRef): RecordVersions | und
 }
 
 function measuringRow({ saved_at, measuring }: Row): Row {
-  return { savedAt: saved_at, measuring: json(measuring) };
+  return { savedAt: saved_at, measuring: readJson(measuring) };
 }
 
 function revisionOf(row: Row): Row {
   const { id, number, name, reason, saved_at } = row;
   // What a revision answers is beside it; lost or unreadable, it must not take the revision with it.
-  const answers = revisionAnswers.safeParse(json(row.answers)).data ?? [];
-  return { id, number, name, reason, savedAt: saved_at, fit: json(row.fit), answers };
+  const answers = revisionAnswers.safeParse(readJson(row.answers)).data ?? [];
+  return { id, number, name, reason, savedAt: saved_at, fit: readJson(row.fit), answers };
 }
 
 function trialOf(db: Database.Database, row: Row): Row {
@@ -236,7 +237,7 @@ function trialOf(db: Database.Database, row: Row): Row {
     id,
     revisionId: revision_id,
     athleteId: athlete_id,
-    trial: json(row.trial),
+    trial: readJson(row.trial),
     ...datesOf(row),
     versions: versionsOf(db, { kind: 'trial', id: String(id) }),
   };
@@ -255,7 +256,7 @@ function hasTable(db: Database.Database, table: string): boolean {
 const LATER_TABLES = ['trials', 'revision_words', 'measurings'];
 
 function draftOf(row: Row): Row {
-  return { savedAt: row.saved_at, fit: json(row.fit) };
+  return { savedAt: row.saved_at, fit: readJson(row.fit) };
 }
 
 /** A fit whose own row is lost takes its dates from what is left of it. */
@@ -279,12 +280,4 @@ function grouped<T>(rows: readonly Row[], by: string, read: (row: Row) => T[]): 
     else groups.set(key, read(row));
   }
   return groups;
-}
-
-function json(text: unknown): unknown {
-  try {
-    return typeof text === 'string' ? JSON.parse(text) : undefined;
-  } catch {
-    return undefined;
-  }
 }

@@ -1,8 +1,9 @@
-import { closeSync, copyFileSync, existsSync, fsyncSync, openSync, renameSync } from 'node:fs';
+import { copyFileSync, existsSync, renameSync } from 'node:fs';
 import { join } from 'node:path';
 import { type GoodCopy, goodCopies } from './good-copies.ts';
 import { type ReadJournal, writeJournal } from './journal-file.ts';
 import { emptyCounts } from './merge-counts.ts';
+import { syncFile } from './migrate.ts';
 import { closeStore, openStore, STORE_FILE, type StoreRefusal } from './open-store.ts';
 import { quarantineStore, type Recovery, recoverStore, salvage } from './recover.ts';
 import { replay } from './replay.ts';
@@ -97,8 +98,6 @@ function fromWhatReads(folder: string, cause: DamageCause, clock: () => number):
 function putInPlace(copy: string, folder: string): void {
   const place = join(folder, STORE_FILE);
   copyFileSync(copy, `${place}.part`);
-  const handle = openSync(`${place}.part`, 'r+');
-  fsyncSync(handle);
-  closeSync(handle);
+  syncFile(`${place}.part`);
   renameSync(`${place}.part`, place);
 }

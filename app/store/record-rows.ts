@@ -9,6 +9,7 @@ import { leavesOfContent, type RecordContent } from '../changes/record-content.t
 import type { RecordKind } from '../changes/record-shapes.ts';
 import { photoText } from '../contract/photos.ts';
 import { prepared } from './prepared.ts';
+import { readJsonObject } from './read-json.ts';
 import type { RecordRef } from './record-versions.ts';
 import type { Store } from './store.ts';
 
@@ -97,7 +98,7 @@ const READERS: Readonly<Record<RecordKind, Reader>> = {
 
 function row({ db }: Pick<Store, 'db'>, id: string, sql: string): RecordContent | null {
   const found = prepared<[string], Row>(db, sql).get(id);
-  const document = found && json(found.text);
+  const document = found && readJsonObject(found.text);
   if (!found || !document) return null;
   const { text: _, archived, ...beside } = found;
   return { document, archived: archived === 1, ...beside };
@@ -110,14 +111,7 @@ function measuredDays({ db }: Pick<Store, 'db'>, athleteId: string): RecordConte
   );
   return days
     .all(athleteId)
-    .flatMap(({ takenOn, text }) => measuringSchema.safeParse({ ...json(text), takenOn }).data ?? []);
-}
-
-function json(text: string | null): object | null {
-  try {
-    const value: unknown = text === null ? null : JSON.parse(text);
-    return typeof value === 'object' ? value : null;
-  } catch {
-    return null;
-  }
+    .flatMap(
+      ({ takenOn, text }) => measuringSchema.safeParse({ ...readJsonObject(text), takenOn }).data ?? [],
+    );
 }

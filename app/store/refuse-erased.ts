@@ -140,14 +140,23 @@ function wordsWithout(incoming: Incoming, person: Person): Incoming {
     case 'boat': {
       const { boat, photos, versions } = incoming.item;
       const named: Of<'boat'>['boat'] = { ...boat, name: clean(boat.name) };
-      const captioned = photos.map((photo) => ({ ...photo, caption: clean(photo.caption) }));
+      const captioned = photos.map((photo) => ({
+        ...photo,
+        caption: clean(photo.caption),
+        ...waiting(photo.versions, person),
+      }));
       return {
         kind: 'boat',
         item: { ...incoming.item, boat: named, photos: captioned, ...waiting(versions, person) },
       };
     }
-    case 'photo':
-      return { kind: 'photo', item: { ...incoming.item, caption: clean(incoming.item.caption) } };
+    case 'photo': {
+      const { caption, versions } = incoming.item;
+      return {
+        kind: 'photo',
+        item: { ...incoming.item, caption: clean(caption), ...waiting(versions, person) },
+      };
+    }
     case 'paddle': {
       const { paddle, versions } = incoming.item;
       const cleaned = { ...paddle, name: clean(paddle.name), note: clean(paddle.note) };

@@ -1,4 +1,4 @@
-import { readFileSync, writeFileSync } from 'node:fs';
+import { readdirSync, readFileSync, writeFileSync } from 'node:fs';
 import { join } from 'node:path';
 import { beforeAll, describe, expect, it } from 'vitest';
 import type { Library } from '../../../app/library/address.ts';
@@ -185,6 +185,13 @@ describe('a backup of a library', () => {
     expect(contentOf(laptop).fields).toMatchObject(contentOf(store).fields);
     expect(JSON.stringify(contentOf(laptop))).toContain('after the backup');
     await expect(restoreLibrary(owner, file)).rejects.toThrow(say('library-cli.not-empty'));
+  });
+
+  it('that cannot be written to its end leaves nothing behind', async () => {
+    const folder = temporaryFolder();
+    const lost = { begin: () => Promise.reject(new Error('the connection is lost')) } as unknown as Library;
+    await expect(backUpLibrary(lost, join(folder, 'library.backup'))).rejects.toThrow('lost');
+    expect(readdirSync(folder)).toEqual([]);
   });
 
   it('that is cut off or damaged is refused, and nothing is left of it', async () => {

@@ -115,6 +115,19 @@ describe('erasing an athlete', () => {
     expect(() => store.db.exec('DELETE FROM revisions')).toThrow('never deleted');
   });
 
+  it('takes with it a trial of the crew that does not read, and what was answered to it', async () => {
+    const { store, person, crewId } = await storeWith();
+    const partners = "athlete_id IS NOT (SELECT id FROM athletes WHERE name = 'Ottilie Quarrenbeck')";
+    store.db.exec(
+      `UPDATE trials SET trial = '{"notes": "by Ottilie, of a later program"}' WHERE ${partners}`,
+    );
+    expect(listTrials(store, crewId)).toHaveLength(1);
+    expect(eraseEverywhere(store, person).trials).toBe(2);
+    expect(listRevisions(store, crewId)[0]!.answers).toEqual([]);
+    expect(store.db.prepare("SELECT 1 FROM field_versions WHERE kind = 'trial'").all()).toEqual([]);
+    expect(store.db.prepare('SELECT 1 FROM quarantine').all()).toEqual([]);
+  });
+
   it('says first what it would take, and changes nothing by saying it', async () => {
     const { store, person } = await storeWith();
     const before = store.db.serialize();
