@@ -5,8 +5,8 @@ import { NOT_GUARDED, type Store } from '../store/store.ts';
 import type { JobHooks } from './job.ts';
 
 /**
- * Tries something out in a copy of the store that goes at the end: nothing of the store is held meanwhile, and nothing can
- * be left in it. What is written there is not waited for on the disk.
+ * Tries something in a copy of the store, which is removed at the end. The store itself is neither locked nor changed. Writes
+ * to the copy are not flushed to the disk.
  */
 export function inCopy<T>(
   { file, copy, at }: { file: string; copy: string; at: number },

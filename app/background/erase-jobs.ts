@@ -64,7 +64,7 @@ export function eraseStore({
   }
 }
 
-/** Erases from the copies whoever the note of the erasure under way names. */
+/** Erases the person whom the note of the present erasure names from the copies. */
 export function eraseCopies({ folder }: Jobs['erase-copies']['input']): Jobs['erase-copies']['output'] {
   return eraseFromCopies(folder);
 }

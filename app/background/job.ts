@@ -87,25 +87,25 @@ export interface Jobs {
 }
 export type BackgroundJobName = keyof Jobs;
 
-/** How a job tells how far it is, and whether it is asked to stop. */
+/** How a job reports its progress and learns that it is to stop. */
 export interface JobHooks {
   progress(done: number, of: number): void;
-  /** Throws `WorkCancelled` if the job is asked to stop. */
+  /** Throws `WorkCancelled` once the job is to stop. */
   goOn(): void;
 }
 
-/** What a worker is told to do. The first number of `stop` is not 0 once it is asked to stop. */
+/** The order that a worker receives. The first number of `stop` becomes other than 0 when it is to stop. */
 export interface JobOrder {
   readonly name: BackgroundJobName;
   readonly input: unknown;
   readonly stop: SharedArrayBuffer;
-  /** Whether it says that it is ready, and begins when it hears anything. */
+  /** Whether it reports that it is ready and begins only on the next message. */
   readonly waits: boolean;
   /** The language that the program speaks: a refusal is put into words in the thread itself. */
   readonly language: LanguageTag;
 }
 
-/** What a worker says. */
+/** A message of a worker. */
 export type JobWord =
   | { readonly kind: 'ready' }
   | { readonly kind: 'progress'; readonly done: number; readonly of: number }

@@ -23,7 +23,7 @@ export interface RunningJob<T> {
   cancel(): void;
 }
 
-/** As a source the worker lies beside this file; the desktop's build puts both into one folder under this name. */
+/** Run from source, the worker lies beside this file; the desktop's build puts both into one folder under this name. */
 const WORKER_FILE = import.meta.url.endsWith('.ts') ? 'worker.ts' : 'worker.js';
 
 /** How long a thread that has done its job waits for the next one, milliseconds. Starting one takes a quarter of a second. */
@@ -31,8 +31,8 @@ const WAITS_FOR_MORE_MS = 10_000;
 let idle: { readonly worker: Worker; readonly timer: NodeJS.Timeout } | null = null;
 
 /**
- * Runs a job in a thread, so that the program answers meanwhile. One that `waits` loads what it needs, and begins when it is
- * told. Rejects with `WorkCancelled`, or with `JobFailed` and the code of the error.
+ * Runs a job in a thread, so that the program answers meanwhile. One that `waits` loads what it needs, and begins when `begin`
+ * is called. Rejects with `WorkCancelled`, or with `JobFailed` and the code of the error.
  */
 export function startJob<N extends BackgroundJobName>(
   name: N,

@@ -6,7 +6,7 @@ import { incomingAthlete, incomingBoat, incomingPaddle, removedPhoto } from '../
 
 /** Written into every bundle, so that a later program knows what it reads. */
 export const BUNDLE_FORMAT = 'kneelwright-bundle/2';
-/** With files that go on in further ones: programs before it refuse these, and so they are written only where they are needed. */
+/** For bundles whose files continue in further ones. Older programs refuse it, so it is written only where it is needed. */
 export const BUNDLE_FORMAT_IN_PARTS = 'kneelwright-bundle/3';
 /** The highest format that is read here. */
 export const NEWEST_FORMAT = 3;
@@ -24,10 +24,10 @@ export const BUNDLE_LIMITS = {
   file: 64 * 1024 * 1024,
   /** All of it, unpacked, bytes. */
   unpacked: 2 * 1024 * 1024 * 1024,
-  /** The zip format without its extension ends at 65 535 files. */
+  /** The zip format without its extension (zip64) holds 65 535 files at most. */
   files: 65_000,
 };
-/** A list or a history goes on in a further file when it has become so long, bytes: well below what one file may hold. */
+/** A list or a history longer than this continues in a further file, bytes. It is well below what one file may hold. */
 export const PART_BYTES = 4 * 1024 * 1024;
 export type BundleLimits = Readonly<typeof BUNDLE_LIMITS>;
 
@@ -68,7 +68,7 @@ const PHOTO_ENDINGS: Readonly<Record<PhotoMime, string>> = {
   'image/webp': 'webp',
 };
 
-/** Under which name a photograph lies in a bundle. */
+/** A photograph's file name in a bundle. */
 export function photoFileName({ id, mime }: { readonly id: string; readonly mime: PhotoMime }): string {
   return `photos/${id}.${PHOTO_ENDINGS[mime]}`;
 }

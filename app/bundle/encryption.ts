@@ -2,7 +2,7 @@ import { closeSync, openSync, readSync } from 'node:fs';
 
 /** How an encrypted file begins: the age format, age-encryption.org/v1. Any program for it opens a bundle too. */
 const BEGINNING = 'age-encryption.org/v1\n';
-/** What comes after the ending of a bundle that is encrypted. */
+/** Added after the usual ending where a bundle is encrypted. */
 export const ENCRYPTED_ENDING = 'age';
 
 /** Thrown where a passphrase does not open a file. */
@@ -64,7 +64,7 @@ function loadCipher() {
   return import('age-encryption');
 }
 
-/** One letter may be typed as one sign or as two, by the keyboard; both must open the same file. */
+/** A keyboard may type an accented letter as one code point or as two; both must open the same file. */
 function typed(passphrase: string): string {
   return passphrase.normalize('NFC');
 }

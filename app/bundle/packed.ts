@@ -21,7 +21,7 @@ export function packedBytes(bytes: Uint8Array): Packed {
   };
 }
 
-/** A bundle in a file, which is never in memory as a whole. `told` hears up to which byte it has been read. */
+/** A bundle in a file, which is never in memory as a whole. `told` is called with the number of bytes read so far. */
 export function packedFile(path: string, told: (bytes: number) => void = () => {}): Packed {
   const handle = openSync(path, 'r');
   return {

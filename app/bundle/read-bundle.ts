@@ -24,8 +24,8 @@ import { admitEntries, type ZipEntry, zipDirectory } from './zip-directory.ts';
 export type BundleContents = z.infer<typeof bundleContents>;
 
 /**
- * Reads a bundle item by item, each checked against its schema before it is given out. The list of contents is read first: what a
- * later program made is distinguished from what is damaged, and every file is held against the list. Gives that list. Throws
+ * Reads a bundle item by item, each checked against its schema before it is given out. The list of contents is read first: it
+ * tells a bundle of a later program from a damaged one, and every file is compared with it. Gives that list. Throws
  * `BundleRefused`: whoever takes items in must be able to take all of them back.
  */
 export function* bundleItems(packed: Packed): Generator<Incoming, BundleContents> {
@@ -51,7 +51,7 @@ export function* bundleItems(packed: Packed): Generator<Incoming, BundleContents
   return contents;
 }
 
-/** The list of contents. Its checksum has held when a version is read off it: damage never looks like a later program. */
+/** The list of contents. Its checksum is compared before its version is read: damage never looks like a later program. */
 function contentsOf(packed: Packed, entries: readonly ZipEntry[]): BundleContents {
   const entry = entries.find(({ name }) => BUNDLE_NAMES.contents.test(name));
   if (!entry) {

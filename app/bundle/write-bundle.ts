@@ -40,7 +40,7 @@ export function* bundleSteps(
 
 /**
  * Writes everything in the store as a bundle, a file of it at each step, none of it in memory as a whole. Each piece is read in
- * one step. Throws `BundleTooLarge` where it would be more than is read again.
+ * one step. Throws `BundleTooLarge` where it would be larger than what a program reads.
  */
 export function* writeBundle(
   store: BundleSource,
@@ -135,7 +135,7 @@ function fitIds(store: BundleSource): string[] {
   return store.db.prepare<[], string>('SELECT id FROM fits ORDER BY created_at, id').pluck().all();
 }
 
-/** Rows that no longer read, each cut to what one file holds: one of them never spoils an export. */
+/** Rows that no longer read, each cut to what one file holds: such a row never makes an export fail. */
 function* unreadableRows({ db }: BundleSource): Generator<{ table: string; raw: string }> {
   const keys = db
     .prepare<[], number>(`SELECT rowid FROM quarantine ORDER BY found_at, row_id LIMIT ${MOST_UNREADABLE}`)

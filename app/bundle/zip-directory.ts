@@ -23,8 +23,8 @@ const METHODS: Readonly<Record<number, 'stored' | 'deflated'>> = { 0: 'stored', 
 const ENCRYPTED = 1;
 
 /**
- * Reads the list of files at a zip's end, which tells where each lies and how large it is: what is inside a file is never
- * searched for marks. Throws `BundleRefused` where there is none, or where files lie over each other.
+ * Reads the list of files at a zip's end. It gives each file's place and size, so that file contents are never searched for
+ * marks. Throws `BundleRefused` where there is none, or where files lie over each other.
  */
 export function zipDirectory(packed: Packed, limits: BundleLimits = BUNDLE_LIMITS): ZipEntry[] {
   if (packed.size > limits.packed) throw tooLarge('', limits.packed);

@@ -2,7 +2,7 @@ import { documentOf, leavesOf } from './leaves.ts';
 import { RECORD_SHAPES, type RecordKind } from './record-shapes.ts';
 import type { Leaves } from './record-state.ts';
 
-/** What one day's measuring holds; lengths in metres, mass in kilograms. */
+/** The measurements of one day; lengths in metres, mass in kilograms. */
 interface DayMeasured {
   readonly takenOn: string;
   readonly statureM: number | null;

@@ -58,7 +58,7 @@ export function editedState(state: RecordState, leaves: Leaves, write: Write): R
   return { leaves, base: state.base, fields };
 }
 
-/** A record after somebody has decided a conflict: one value stands, and every other is known to be replaced. */
+/** A record after a person has decided a conflict: one value stands, and all others count as replaced. */
 export function decidedState(
   state: RecordState,
   { path, value }: { path: string; value: string | null },

@@ -45,7 +45,10 @@ export function mergeRegisters(a: Register, b: Register): Register {
   return { seen: mergeSeen(a.seen, b.seen), values: values.sort(latestFirst) };
 }
 
-/** How much is known of what one write wrote: nothing, an empty place (a seat whose athlete may not be read here), or the value. */
+/**
+ * How much is known of the value of a write: 0 nothing, 1 an empty place (a seat whose athlete may not be read here), 2 the
+ * value.
+ */
 function known(value: string | null): number {
   if (value === null) return 0;
   return value === 'null' ? 1 : 2;

@@ -32,7 +32,7 @@ export const DISPLAY_DEFAULTS: DisplayRecord = {
   screens: [],
 };
 
-/** What was kept, taking only what is still a choice; anything else falls back to its default. */
+/** Reads kept settings; each that is not a choice any more takes its default. */
 export function readDisplay(kept: unknown): DisplayRecord {
   const fields = typeof kept === 'object' && kept !== null ? (kept as Record<string, unknown>) : {};
   const read = Object.entries(displayRecord.shape).map(([name, shape]) => {

@@ -25,7 +25,7 @@ export const exportedRevision = z.strictObject({
 /** What the first three bytes of every JPEG are in Base64 (FF D8 FF). */
 const JPEG_BASE64 = '/9j/';
 
-/** What is to be put on paper or into a file for saw and drill. */
+/** The kinds of paper and of workshop file that can be exported. */
 export const wantedExport = z.discriminatedUnion('kind', [
   z.strictObject({
     kind: z.literal('set-out-sheet'),
@@ -79,7 +79,7 @@ export const wantedExport = z.discriminatedUnion('kind', [
     said: z
       .strictObject({ lines: z.array(z.string().max(2200)).max(30), open: z.boolean() })
       .default({ lines: [], open: false }),
-    /** Body mass stays off the page unless somebody turns it on. */
+    /** Body mass stays off the page unless the coach turns it on. */
     mass: z.enum(['hidden', 'kg', 'lb']).default('hidden'),
     /** Photographs that the coach chose to show: JPEGs as Base64, faces blurred by the page that sends them. */
     photographs: z

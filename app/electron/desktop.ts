@@ -57,7 +57,7 @@ async function runDesktop(
     report({ kind: 'already-open' });
     return app.quit();
   }
-  // What Chromium itself writes, such as the date in an entry for dates, follows the chosen language from the next start on.
+  // Chromium's own texts, such as those of a date field, follow the chosen language from the next start on.
   const { language } = readDisplayFile({ store: { folder } });
   if (language !== 'system') app.commandLine.appendSwitch('lang', language);
   app.enableSandbox();

@@ -1,10 +1,7 @@
 import type { WebContents } from 'electron';
 import { type ElectronApi, isOwnPage } from './electron-api.ts';
 
-/**
- * Denies what a page might ask of the machine but filling the screen, and every request that is not for the page's own
- * files.
- */
+/** Denies a page every permission except full screen, and every request that is not for the page's own files. */
 export function guardSession({ session }: ElectronApi): void {
   const own = session.defaultSession;
   own.setPermissionRequestHandler((_contents, permission, decide) => decide(permission === 'fullscreen'));

@@ -26,7 +26,7 @@ const PLAN_MM = 46;
 /** Lines of the floorboard that the card's small plan shows: its edges, the centreline, rails. */
 const ON_CARD: ReadonlySet<string> = new Set(['outline', 'centreline', 'fitting']);
 
-/** Holes closer on the card than a number is wide, millimetres. */
+/** Holes closer than this on the card leave no room for a number between them, millimetres. */
 const CROWDED_MM = 6;
 
 /** What the change-over card is made from. */
@@ -39,8 +39,8 @@ interface Card {
 }
 
 /**
- * The change-over card for the boathouse: who stands in which holes, one large row for each, letter and colour as on the board, with
- * a small plan of the numbered holes on every page.
+ * The change-over card for the boathouse: each paddler's holes in one large row, with letter and colour as on the board, and a
+ * small plan of the numbered holes on every page.
  */
 export function* changeOverPdf(card: Card): Generator<void, PrintedPdf> {
   const { plan, paper, stamp, words } = card;

@@ -125,7 +125,10 @@ function filesOf(words: Translator): FilesOf {
   };
 }
 
-/** What an export of STEP files gives the modeller, and makes of its answer; null when there is nobody, or nothing to make. */
+/**
+ * The work of a STEP export: what the modeller receives, and how its answer becomes a file. Null when the seat is empty or
+ * nothing is to be made.
+ */
 export function stepExport(input: ExportInput, words: Translator): StepWork | null {
   const stamp = stampOf(input);
   const out = stamp && setOut(input, words);

@@ -9,7 +9,7 @@ import type { Translator } from '../language/translator.ts';
 import { FIGURE_LOOK } from './pdf/looks.ts';
 import { xmlText } from './xml-text.ts';
 
-/** Pictures of one stroke. */
+/** How many pictures one stroke has. */
 const FRAMES = 24;
 /** The picture's units to the metre: whole ones, two millimetres of the boat each. */
 const PER_METRE = 500;
@@ -17,8 +17,8 @@ const PER_METRE = 500;
 const WIDTHS: Readonly<Record<Weight, number>> = { contour: 1.2, detail: 0.9 };
 
 /**
- * One stroke of the paddler in seat `index` as an SVG that moves by itself, at the athlete's rate, without a script. Who asks for
- * less motion, and a printer, gets the ready hold alone. Null when nobody kneels there.
+ * One stroke of the paddler in seat `index` as an SVG that moves by itself, at the athlete's rate, without a script. A reader
+ * that asks for less motion, and a printer, get the ready hold alone. Null when nobody kneels there.
  */
 export function movingPicture(
   fit: Fit,

@@ -168,7 +168,7 @@ interface Section {
   readonly items: readonly { readonly text: string; readonly strong?: boolean }[];
 }
 
-/** Two columns of words over the cautions, in the largest type that has room; if none has, the least telling go. */
+/** Two columns of words over the cautions, in the largest type that fits. If none fits, the last items are left out. */
 function drawWords(pdf: SheetPdf, page: TakeHome, room: SheetBox): void {
   const cautions: Section = {
     heading: '',

@@ -10,7 +10,7 @@ export async function speak(language: Language): Promise<void> {
   spoken = await translatorOf(language);
 }
 
-/** Speaks with a translator that is at hand already. */
+/** Speaks with this translator, which is loaded already. */
 export function speakWith(translator: Translator): void {
   spoken = translator;
 }
@@ -31,7 +31,7 @@ export function words(): Translator {
   return spoken;
 }
 
-/** Does something with another language spoken: what it says is in that one. For work that ends at once. */
+/** Runs synchronous work with another language spoken. */
 export function saidIn<T>(translator: Translator, work: () => T): T {
   const was = spoken;
   spoken = translator;

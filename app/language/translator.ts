@@ -28,7 +28,7 @@ export interface Translator {
   compare(one: string, other: string): number;
 }
 
-/** What `Intl` is asked for: spelling and lists as the program's own English and Chinese have them. */
+/** Locales for `Intl` that fit the spelling of the program's own English and Chinese. */
 const LOCALES: Partial<Record<Language, string>> = { en: 'en-GB', zh: 'zh-CN' };
 
 /** A number or its place in a message, a space, and a unit that stands alone. */

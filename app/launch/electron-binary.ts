@@ -49,7 +49,7 @@ export async function findBinary(
   return fetched ? { kind: 'found', path: fetched } : { kind: 'none', reason: say('launch.not-fetched') };
 }
 
-/** Beside the installed packages: a fresh install starts afresh. */
+/** Lies beside the installed packages, so that a fresh install forgets it. */
 function notePath(root: string): string {
   return join(root, 'node_modules/.cache/kneelwright/electron-fetch.json');
 }

@@ -10,8 +10,8 @@ export interface Handover {
 }
 
 /**
- * Writes a file, readable by this user alone, that posts the one-time token to the server. The token so never stands
- * on a command line, where every user of this computer could read it.
+ * Writes a file, readable by this user alone, that posts the one-time token to the server. So the token never stands on a
+ * command line, where every user of this computer could read it.
  */
 export function writeHandover(
   { action, token }: { action: string; token: string },

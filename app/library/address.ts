@@ -49,7 +49,7 @@ function decoded(texts: readonly string[]): string[] | null {
   }
 }
 
-/** How a server is spoken to: always by TLS, its certificate checked, unless it is this machine. */
+/** TLS settings of a server: always with TLS and its certificate checked, unless it is this machine. */
 export function tlsFor({ host, ca }: Pick<LibraryAddress, 'host' | 'ca'>): ConnectionOptions | false {
   if (THIS_MACHINE.includes(host)) return false;
   return {
@@ -61,14 +61,16 @@ export function tlsFor({ host, ca }: Pick<LibraryAddress, 'host' | 'ca'>): Conne
   };
 }
 
-/** After how long without a word a connection counts as dead, and how long a lock is waited for at most, milliseconds. */
+/** A connection without traffic for this long counts as dead, and a lock is waited for at most this long, milliseconds. */
 const SILENT_MS = 60_000;
 const LOCK_MS = 30_000;
-/** So many connections are tried within so long, milliseconds; then the server is away. The driver itself never stops trying. */
+/**
+ * After this many connections within this time (milliseconds) the server counts as away. The driver itself never stops trying.
+ */
 const MOST_TRIES = 4;
 const TRIES_WITHIN_MS = 10_000;
 
-/** How a library is opened. `hears`: only to be told of news, for as long as the program runs. */
+/** How a library is opened. `hears`: only to receive notifications, for as long as the program runs. */
 interface Opening {
   readonly connections?: number;
   readonly hears?: boolean;

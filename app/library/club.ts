@@ -80,7 +80,7 @@ export function revokePerson(sql: Library, name: string): Promise<number> {
   }) as Promise<number>;
 }
 
-/** What a club's volunteer wants to know. */
+/** The state of a library, for the club's volunteer. */
 export interface LibraryStatus {
   readonly club: string;
   readonly version: number;
@@ -92,7 +92,7 @@ export interface LibraryStatus {
     lastContact: Date | null;
     accepted: boolean;
   }[];
-  /** Laptops that have not called since somebody was erased: they may hold that person yet. */
+  /** Laptops that have not called since somebody was erased: they may still hold that person. */
   readonly notCalledSince: readonly { person: string; lastContact: Date | null; tombstones: number }[];
 }
 

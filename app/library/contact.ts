@@ -81,7 +81,10 @@ export async function contactLibrary(
   return { ...caller, fetched, sent, kept };
 }
 
-/** Whom this person may no longer see goes from here; crews in which they knelt come again, with an empty seat. Gives who stays. */
+/**
+ * Removes athletes whom this person may no longer see; crews in which they knelt are fetched again, with an empty seat. Gives
+ * those who stay.
+ */
 async function giveBack(
   sql: Library,
   store: Store,
@@ -108,7 +111,7 @@ async function giveBack(
   return stay;
 }
 
-/** Whoever was erased elsewhere goes here too; then the library hears that this laptop has done so. */
+/** Erases here whoever was erased elsewhere, then reports that to the library. */
 async function takeTombstones(sql: Library, store: Store, calling: Calling): Promise<void> {
   const stones = await sql<{ salt: string; digest: string }[]>`SELECT salt, digest FROM tombstones`;
   if (stones.length === 0) return;

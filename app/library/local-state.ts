@@ -18,9 +18,12 @@ export interface Wanted {
 
 /** How far a laptop and its library know of each other. All of it can be lost: then everything is compared again. */
 export interface LocalState {
-  /** Says with which library this is shared: what was known of another one is forgotten, and everything is compared again. */
+  /**
+   * Names the library with which this store is shared. What was known of another one is forgotten, and everything is compared
+   * again.
+   */
   belongTo(library: string): void;
-  /** Up to which change everything has been fetched. */
+  /** The number of the last change up to which everything has been fetched. */
   cursor(): number;
   setCursor(n: number): void;
   /** Notes that the library has a record just as it is here, or with null that it has not. */
@@ -112,7 +115,7 @@ export function openLocalState(store: Store): LocalState {
   };
 }
 
-/** Tells states of a database apart, whoever changed it. */
+/** Differs between any two states of a database, whichever connection changed it. */
 function changesOf(db: Database.Database): string {
   return `${db.pragma('data_version', { simple: true })} ${db.prepare('SELECT total_changes()').pluck().get()}`;
 }

@@ -30,8 +30,8 @@ interface About {
 }
 
 /**
- * Sends everything that the library has not, in the order of what belongs to what. Each batch is one transaction: what is cut
- * off is as if it had not begun, and what is sent twice changes nothing. Gives how many records and revisions went.
+ * Sends everything that the library does not have; owners come before what belongs to them. Each batch is one transaction: what
+ * is cut off is as if it had not begun, and what is sent twice changes nothing. Gives how many records and revisions went.
  */
 export async function push(
   sql: Library,

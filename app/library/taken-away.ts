@@ -4,7 +4,7 @@ import type { Store } from '../store/store.ts';
 import type { Library } from './address.ts';
 import type { LocalState } from './local-state.ts';
 
-/** What is here of the library's and may no longer be seen by whoever calls. */
+/** Records of the library that are here and that the caller may no longer see. */
 export interface TakenAway {
   /** Athletes who go from this computer. */
   readonly go: readonly { id: string; name: string }[];

@@ -4,7 +4,7 @@ import type { Socket } from 'node:net';
 /** Connections that have not shown a tab's secret: a browser opens six at a time. */
 const MOST_STRANGERS = 64;
 
-/** Keeps strangers' connections few, so that they cannot take all that the system gives this program. */
+/** Limits strangers' connections, so that they cannot use up all that the system gives this program. */
 export interface ConnectionKeeper {
   /** This connection has shown a tab's secret: it is never closed to make room. */
   trust(socket: Socket): void;

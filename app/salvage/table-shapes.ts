@@ -14,7 +14,7 @@ interface Column {
   readonly later?: true;
 }
 
-/** A table whose rows are known by their looks, since nothing is left that says where each belongs. */
+/** A table described by the values of its rows, for files in which nothing else says which table a row belongs to. */
 export interface TableShape {
   readonly name: string;
   readonly from: 'table' | 'index';

@@ -26,7 +26,7 @@ export interface LibraryLink {
   callNow(): Promise<void>;
   /** Ends the sharing. Gives what came from others: it is here still. */
   leave(): Promise<readonly RecordRef[]>;
-  /** Asks the library something as whoever shares here; null where nobody does. */
+  /** Asks the library something with this computer's login; null where nothing is shared. */
   ask<T>(question: (sql: Library) => Promise<T>): Promise<T | null>;
   /** Notes that data of athletes went into a file: the library's audit hears of it with the next call. */
   exported(athleteIds: readonly string[]): void;
@@ -35,11 +35,11 @@ export interface LibraryLink {
   stop(): void;
 }
 
-/** How often it is looked whether something waits to be sent. */
+/** Time between two looks at whether something waits to be sent, milliseconds. */
 const LOOK_MS = 10_000;
-/** How long it is at most until the next call, whatever happens. */
+/** Longest time between two calls, milliseconds. */
 const CALL_AT_LEAST_MS = 120_000;
-/** How long a call is put off that others' changes ask for: several come together. */
+/** Delay of a call that others' changes cause, milliseconds: changes often come several at once. */
 const SOON_MS = 300;
 
 const NOBODY: State = {
@@ -181,7 +181,7 @@ function openLink(program: Program, address: LibraryAddress): Link {
   };
 }
 
-/** How long one connection is listened on before another takes its place: one that died without a word is not noticed. */
+/** Time after which a listening connection is replaced, milliseconds: a silent loss of connection is not noticed. */
 const LISTEN_MS = 600_000;
 
 /** Others' changes are told by the server as soon as they are there. Without that, news comes with the next call. */
@@ -294,10 +294,10 @@ async function tellExports({ sql, local }: Link): Promise<void> {
   local.note(EXPORTS, JSON.stringify(exportsIn(local).filter((id) => !told.includes(id))));
 }
 
-/** What the library's listeners are told when somebody has opened or left a fit. */
+/** The notification that somebody has opened or left a fit. */
 const OPENED = 'opened';
 
-/** Tells the library which fit is open here now, and the others that it has been told. */
+/** Tells the library which fit is open here now, and notifies the other computers. */
 async function tellOpening(link: Link): Promise<void> {
   await tellPresence(link);
   await link.sql`SELECT pg_notify('kneelwright', ${OPENED})`;

@@ -171,7 +171,7 @@ export function erase(
   });
 }
 
-/** So often a file is prepared aside; then edits wait while the store itself is written. */
+/** A file is prepared aside this many times at most; after that, edits wait while the store itself is written. */
 const TRIES = 3;
 
 /**

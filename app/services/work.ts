@@ -43,7 +43,7 @@ interface WorkerJob<N extends BackgroundJobName> {
   readonly hold?: (run: () => Promise<Jobs[N]['output']>) => Promise<Jobs[N]['output']>;
 }
 
-/** How long work goes on before others get a turn, milliseconds: one transaction of an import, well under a frame. */
+/** Work runs this long before it gives way to others, milliseconds: about one transaction of an import, well under a frame. */
 const TURN_MS = 5;
 
 interface Current {

@@ -12,7 +12,7 @@ export interface WriteLock {
 export function createWriteLock(): WriteLock {
   let last: Promise<unknown> = Promise.resolve();
   let holding = 0;
-  // Whoever asked for the work hears of its failure; the lock only becomes free again.
+  // The caller receives the failure; here the lock only becomes free again.
   const over = () => {
     holding -= 1;
   };

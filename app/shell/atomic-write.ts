@@ -1,6 +1,6 @@
 import { closeSync, fsyncSync, openSync, renameSync, rmSync, writeSync } from 'node:fs';
 
-/** Whether a file is for nobody else on this computer to read. */
+/** Who may read a file: its owner only, or other users of this computer too. */
 type Reach = 'private' | 'shared';
 
 /**

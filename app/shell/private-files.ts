@@ -5,7 +5,7 @@ import { join } from 'node:path';
 const FOLDER_MODE = 0o700;
 const FILE_MODE = 0o600;
 
-/** What lies in a data folder by this program's doing. */
+/** Names of everything that this program puts into a data folder. */
 const OWN_NAMES =
   /^(kneelwright\.db.*|kneelwright\.lock|backups|before-upgrade|set-aside|log|journal.*|manifest\.json.*|window\.json|display\.json.*|erasure-under-way\.json.*|import-under-way\.db.*|restoring-.*|library\.db.*|library-login.*)$/;
 

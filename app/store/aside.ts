@@ -21,7 +21,7 @@ import { counterOf, countOnFrom, settlePlace } from './store-identity.ts';
  * it takes the store's place in a moment, with the rows that were written meanwhile.
  */
 
-/** The least that writes made aside count on from the store's own counter, so that no two writes share one. */
+/** Writes made aside count from at least this far above the store's own counter, so that no two writes share a number. */
 const COUNT_APART = 100_000;
 
 /** One row, by its table and key. */

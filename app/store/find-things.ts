@@ -5,7 +5,7 @@ import type { Store } from './store.ts';
 /** What is found by a search of one kind of thing: a row for `FoundThing`, `archived` as a number. */
 type Row = Omit<FoundThing, 'archived'> & { readonly archived: 0 | 1 };
 
-/** More words than this narrow nothing down. */
+/** Only this many words of a search are used. */
 const MOST_WORDS = 8;
 
 /** Longest line of notes that is given back with a thing that was found, characters. */

@@ -1,7 +1,7 @@
 import { atomically, type Store } from './store.ts';
 import { tracked } from './track.ts';
 
-/** An entry of the roster, by what it is called. */
+/** An entry of the roster with its name. */
 export interface NamedEntry {
   readonly id: string;
   readonly name: string;

@@ -2,7 +2,7 @@ import { crc32 } from 'node:zlib';
 import { z } from 'zod';
 import type { RowChange, RowValue } from './row-guard.ts';
 
-/** What a journal says of itself: whose it is, and that it holds every change after number `from`. */
+/** A journal's first line: the store it belongs to, and that it holds every change after number `from`. */
 export interface JournalHead {
   readonly line: string;
   readonly from: number;

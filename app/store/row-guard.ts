@@ -22,7 +22,9 @@ export interface GuardedTable {
   readonly key: readonly string[];
 }
 
-/** Tables without a person's work in them: the guard's own, the door through the triggers, the name of this copy. */
+/**
+ * Tables that hold no person's work: the guard's own two, the list that opens revisions to changes, and this copy's identity.
+ */
 const UNGUARDED = ['row_sums', 'journal_position', 'erasing', 'this_store'];
 
 /** Every table whose rows are guarded. */

@@ -1,6 +1,6 @@
 import { statSync } from 'node:fs';
 
-/** What a store's file and its log looked like when this program last had them in its hands. */
+/** The state of a store's file and its log when this program last used them. */
 export interface SeenFiles {
   readonly file: string;
   readonly log: string;

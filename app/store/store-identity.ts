@@ -52,7 +52,10 @@ export function settleIdentity(store: Store): void {
   });
 }
 
-/** Notes that a store's file, which lies at `file` yet, will lie at `at`, where another file lies now: it is no copy of a folder. */
+/**
+ * Notes that a store's file, still at `file`, will lie at `at`, where another file lies now: so it does not count as a copied
+ * folder.
+ */
 export function settlePlace({ db, file, at }: Pick<Store, 'db' | 'file'> & { at: string }): void {
   db.prepare('UPDATE this_store SET place = ?').run(placeOf(at, file));
 }

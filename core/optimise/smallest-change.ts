@@ -132,7 +132,7 @@ export function smallestOfWays(search: Search, edges: readonly Edges[], from: Li
   return best;
 }
 
-/** What the first linear program of a way foretells that its moves and what they leave will cost. */
+/** The cost that a direction's first linear program predicts for its moves and for what they leave unmet. */
 function foretold(search: Search, edges: readonly Edges[], { from, still }: Omit<Way, 'measurings'>): number {
   const box = boxAround(boxWithout(boxOf(search), still), from.here.x, LONGEST_STEP);
   const { size, missing } = leastMoves(conditionsAt(edges, from), box);

@@ -13,8 +13,8 @@ export interface DoubtedMark extends LeftOutMark {
 }
 
 /**
- * The chance of each mark that counts to be bad after all: a mixture of good marks and of bad ones that lie anywhere about. A mark
- * that others foretell well is known to be good; one that nothing else checks keeps the chance that it had before.
+ * The chance of each mark that counts to be bad after all: a mixture of good marks and of bad ones that lie anywhere about. A
+ * mark that the others predict well is known to be good; one that nothing else checks keeps the chance that it had before.
  */
 export function doubtedMarks(place: ProblemPoint): DoubtedMark[] {
   const { problem, camerasOf, figureOf } = place.ready;

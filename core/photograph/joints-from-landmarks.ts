@@ -29,7 +29,7 @@ const LEAST_VISIBILITY = 0.3;
 /** A joint and its landmark on the body's left. */
 type Named = readonly [joint: FigurePoint, left: number];
 
-/** The leg knelt on. */
+/** The kneeling leg. */
 const KNEELING: readonly Named[] = [
   ['kneelingHip', LEG.hip[0]],
   ['kneelingKnee', LEG.knee[0]],

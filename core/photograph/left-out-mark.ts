@@ -10,7 +10,7 @@ export interface LeftOutMark {
   readonly mark: PlacedMark;
   /** How far it lies from where all others together have it. */
   readonly off: Both;
-  /** Covariance of that distance: how well the others foretell it. `across`, `down` and what is common to both. */
+  /** Covariance of that distance: how well the other marks predict it. `across`, `down` and what is common to both. */
   readonly variance: { readonly across: number; readonly down: number; readonly both: number };
   /** rᵀ(I − H)⁻¹r: by how much the cost falls without it. χ² with two degrees of freedom for a good mark. */
   readonly square: number;

@@ -1,4 +1,5 @@
 import type { Fit } from '../document/fit-schema.ts';
+import { strokeSchema } from '../document/seat-schema.ts';
 import type { PhotoStudy } from './photo-study-schema.ts';
 import type { SeenMoment } from './seen-moment.ts';
 import type { SeenRate } from './stroke-rate.ts';
@@ -31,11 +32,9 @@ export function seenStroke(studies: readonly PhotoStudy[], seat: number): SeenSt
   };
 }
 
-/** The least and most that a document carries, strokes per minute. */
-const RATE_RANGE = [10, 140] as const;
-
 /** The fit with a rate that was seen, strokes per minute: the whole crew's, for it paddles together. */
 export function withSeenRate(fit: Fit, { perMin }: Pick<SeenRate, 'perMin'>): Fit {
-  const ratePerMin = Math.min(RATE_RANGE[1], Math.max(RATE_RANGE[0], Math.round(perMin)));
+  const { minValue, maxValue } = strokeSchema.shape.ratePerMin.unwrap();
+  const ratePerMin = Math.min(maxValue!, Math.max(minValue!, Math.round(perMin)));
   return { ...fit, seats: fit.seats.map((seat) => ({ ...seat, stroke: { ...seat.stroke, ratePerMin } })) };
 }

@@ -66,7 +66,10 @@ const ONE_PLACE_M = 0.02;
 const ONE_PLACE_SHARE = 0.005;
 /** Points nearer to a line than this share of their extent lie on it. */
 const ONE_LINE_SHARE = 0.01;
-/** Squared distance from what the others foretell, in spreads, past which a point is bad: one in a thousand of good ones. */
+/**
+ * Squared distance from the place that the others predict, in spreads, past which a point is bad: one in a thousand of good
+ * ones.
+ */
 const BAD_POINT = 13.8;
 /** As many points are tried as the bad one. */
 const SUSPECTS = 5;

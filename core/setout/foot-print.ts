@@ -1,4 +1,5 @@
 import { type Side, sideSign } from '../frame/mirror.ts';
+import { fairRows } from '../graphics/fair.ts';
 import type { MillimetrePoint } from './template-drawing.ts';
 
 /**
@@ -41,8 +42,8 @@ const RIGHT_SOLE: readonly MillimetrePoint[] = [
   [0.015, 0.18],
 ];
 
-/** Points between two given ones. */
-const STEPS = 6;
+/** Fair points put between each two of the sketch. */
+const BETWEEN = 5;
 
 /**
  * Outline of a sole, millimetres: x from the heel's back (0) to the tip of the longest toe (`length`), y to port between
@@ -57,33 +58,11 @@ export function footPrint({
   length: number;
   breadth: number;
 }): MillimetrePoint[] {
-  const smooth = smoothRing(RIGHT_SOLE);
+  const smooth = fairRows<MillimetrePoint>(RIGHT_SOLE, BETWEEN, true);
   const xs = smooth.map(([x]) => x);
   const ys = smooth.map(([, y]) => y);
   const [lowX, lowY] = [Math.min(...xs), Math.min(...ys)];
   const [wideX, wideY] = [Math.max(...xs) - lowX, Math.max(...ys) - lowY];
   const hand = -sideSign(foot);
   return smooth.map(([x, y]) => [((x - lowX) / wideX) * length, hand * ((y - lowY) / wideY - 0.5) * breadth]);
-}
-
-/** A closed curve through points, as points. */
-function smoothRing(points: readonly MillimetrePoint[]): MillimetrePoint[] {
-  const at = (k: number) => points[(k + points.length) % points.length]!;
-  return points.flatMap((_, k) => {
-    const four = [at(k - 1), at(k), at(k + 1), at(k + 2)] as const;
-    return Array.from({ length: STEPS }, (_, step) => {
-      const t = step / STEPS;
-      return [spline(four, 0, t), spline(four, 1, t)] as MillimetrePoint;
-    });
-  });
-}
-
-/** Catmull–Rom value between the second and third of four points, one coordinate. */
-function spline(
-  [a, b, c, d]: readonly [MillimetrePoint, MillimetrePoint, MillimetrePoint, MillimetrePoint],
-  axis: 0 | 1,
-  t: number,
-): number {
-  const [p, q, r, s] = [a[axis], b[axis], c[axis], d[axis]];
-  return q + (t / 2) * (r - p + t * (2 * p - 5 * q + 4 * r - s + t * (3 * (q - r) + s - p)));
 }

@@ -16,7 +16,7 @@ const THINNEST_MM = 1;
 export interface FrontFootPlace {
   /** The foot's own frame on the floor, turned as its toes point. */
   readonly place: BlockFrame;
-  /** Which foot it is: the one not knelt on. */
+  /** Which foot it is: that of the leg that does not kneel. */
   readonly foot: Side;
   /** Sizes of the foot itself, millimetres. */
   readonly length: number;

@@ -70,7 +70,7 @@ export function restHoles(work: SeatWork): HoleList {
 }
 
 /** How one fitting is held: its solid, the rows' pitch and where they end. */
-interface Fixing {
+interface HeldFitting {
   readonly fitting: HoleList['fitting'];
   readonly part: Part;
   /** Metres; null where there is no row of holes. */
@@ -83,7 +83,7 @@ interface Fixing {
  * The list of one fitting: rows at the hardware's pitch within its travel and on the board, or else the present bolts alone. The
  * place of the present setting is listed wherever it is.
  */
-function holeList(work: SeatWork, { fitting, part, pitchM, travelM }: Fixing): HoleList {
+function holeList(work: SeatWork, { fitting, part, pitchM, travelM }: HeldFitting): HoleList {
   const aftMm = millimetres(work.seat[fitting].aftM);
   const bolts = boltsOf(part, work);
   const diameterMm = Math.round(1e6 * (part.holes[0]?.diameterM ?? 0)) / 1e3;

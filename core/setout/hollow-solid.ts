@@ -1,4 +1,4 @@
-import { floorLevel, halfWidthAt, type KneeRecess } from './knee-recess.ts';
+import { floorLevel, halfWidthAt, type KneeRecess, legAt } from './knee-recess.ts';
 import { loft, type SolidMesh, type SolidPoint } from './mesh.ts';
 
 /** Sections along the shin and round the front of the knee, and places round each: chords lie within 0.05 mm of the curve. */
@@ -41,16 +41,11 @@ function sectionAt(
   const bottom = floorLevel(recess, x, foam) ?? 0;
   // At the level of the leg's middle it is at its broadest; any level above has the same half-width.
   const half = halfWidthAt(recess, x, { level: Number.MAX_SAFE_INTEGER, foam }) ?? 0;
-  const deep = middleOf(recess, x) - bottom;
+  const deep = legAt(recess, x).middle - bottom;
   const round = Array.from({ length: ROUND + 1 }, (_, k): SolidPoint => {
     const turn = Math.PI * (k / ROUND - 0.5);
     return [x, half * Math.sin(turn), over + bottom + deep * (1 - Math.cos(turn))];
   });
   // From ahead port is on the right: from starboard under to port, then over the top, goes round counter-clockwise.
   return [...round, [x, half, top], [x, -half, top]];
-}
-
-/** Level of the middle of knee or shin at x, over the bottom of the finished recess. */
-function middleOf({ kneeDepth, shankRun, shankRise }: KneeRecess, x: number): number {
-  return x >= 0 ? kneeDepth : kneeDepth + shankRise * Math.min(1, -x / shankRun);
 }

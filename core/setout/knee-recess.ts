@@ -5,14 +5,14 @@ import type { SeatWork } from './seat-work.ts';
 import type { MillimetrePoint } from './template-drawing.ts';
 
 /**
- * Breadth of the bent knee across its knuckles over its depth from front to back. Estimate: bone is about 9.9 cm across in
- * men and 9.0 in women (from memory) and the kneeling knee spreads; the survey used here has the depth but not the breadth.
+ * Breadth of the bent knee across its condyles over its depth from front to back. Estimate: bone is about 9.9 cm across in men
+ * and 9.0 in women (from memory) and the kneeling knee spreads; the survey used here has the depth but not the breadth.
  */
 const BREADTH_OVER_DEPTH = 0.95;
 
 /**
- * Standard deviation of that estimate, millimetres (this project's): about 5 for the spread of bone breadths among people
- * of one stature (from memory), about 5 for how far a knee spreads when it is knelt on.
+ * Standard deviation of that estimate, millimetres (this project's): about 5 for the spread of bone breadths among people of
+ * one stature (from memory), about 5 for how far a knee spreads under load.
  */
 const ESTIMATE_SD_MM = 7;
 /** What callipers over a bent knee may be out by, millimetres (*common practice, no source*). */
@@ -51,7 +51,7 @@ export interface KneeRecess {
   readonly aftEnd: number;
 }
 
-/** The knee's breadth across its knuckles, and what may be wrong with it (half of a band that holds 95 of 100). */
+/** The knee's breadth across its condyles, with half of the band that holds 95 of 100 people. */
 export interface KneeBreadth {
   /** The knee with its ease. */
   readonly breadthMm: number;

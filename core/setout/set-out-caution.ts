@@ -6,6 +6,7 @@ import type { PartName } from '../parts/part.ts';
 import { railStretch } from '../parts/rails.ts';
 import { millimetres } from '../text/sheet-length.ts';
 import { toDegrees } from '../units/angle.ts';
+import { FITTED_MM } from './block-base.ts';
 import { frontWedge } from './front-foot.ts';
 import type { HoleList } from './hole-list.ts';
 import { aftReach, halfWidthAt, kneeBreadth } from './knee-recess.ts';
@@ -153,9 +154,6 @@ function floorCautions({ boat, seat, frame }: SeatWork): SetOutCaution[] {
     return Math.abs(byMm) > LEVEL_MM ? [{ code: 'floor-not-level', part, byMm } as const] : [];
   });
 }
-
-/** Cuts and overhangs smaller than this are lost in fitting, millimetres. */
-const FITTED_MM = 0.5;
 
 /** What meets the hull: board, blocks, holes. */
 function clearanceCautions({ report, index }: SeatWork): SetOutCaution[] {

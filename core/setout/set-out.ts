@@ -23,7 +23,7 @@ export interface SeatSetOut {
   readonly fittings: Fittings;
   /** The bases that pad and rest are cut to. */
   readonly bases: Readonly<Record<BlockName, BlockBase>>;
-  /** The knee knelt on. */
+  /** The kneeling knee. */
   readonly kneels: Side;
   /** Where the seat's mark lies from the boat's centre mark: positive toward the bow; 0 in a single boat. */
   readonly seatMarkForwardMm: number;

@@ -65,7 +65,9 @@ export interface BowMotion {
   readonly exitAt: number;
 }
 
-/** What is asked: strokes per minute, speed in m/s, and what drag gains per m/s (N·s/m, twice drag over speed is usual). */
+/**
+ * The conditions: strokes per minute, speed in m/s, and the increase of drag per m/s (N·s/m, usually twice drag over speed).
+ */
 export interface BowQuestion {
   /** Strokes in a minute. */
   readonly ratePerMin: number;

@@ -13,7 +13,7 @@ import { speedFor } from './equal-power.ts';
 import { kinematicViscosity } from './friction.ts';
 import { AIR_DRAG_AREA, FORM_FACTOR, type Resistance, towed, WAVE_DOUBT } from './resistance.ts';
 
-/** What the tab is asked: a speed in m/s, and the water's depth in metres (null: deep). */
+/** The conditions: a speed in m/s, and the water's depth in metres (null: deep). */
 export interface UnderWayQuestion {
   /** Metres in a second, in still water. */
   readonly speed: number;

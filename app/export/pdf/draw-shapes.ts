@@ -7,10 +7,13 @@ import type { MillimetrePoint } from '../../../core/setout/template-drawing.ts';
 import { FIGURE_LOOK, type PaperLook, SHEET_LOOK } from './looks.ts';
 import type { SheetPdf, Type } from './sheet-pdf.ts';
 
-/** What stands out of an earlier picture. */
+/** Inks of an earlier posture. */
 const BEFORE = { edge: '#1f5f73', fill: '#f7fbfb', width: 0.36, dash: [1.4, 1] };
 
-/** Where a view comes to lie: its box on the page, the point of the view at the box's lower left, millimetres to the metre. */
+/**
+ * Where a view is drawn: its box on the page, the point of the view at the box's lower left, and its scale in millimetres per
+ * metre.
+ */
 export interface ViewPlacement {
   readonly box: SheetBox;
   readonly from: ViewPoint;
@@ -33,7 +36,7 @@ export function drawPaper(pdf: SheetPdf, shapes: readonly PaperShape[]): void {
   drawShapes(pdf, shapes, { look: SHEET_LOOK, place: (point) => point });
 }
 
-/** Draws what stands out of an earlier picture: a pale shape with a dashed edge. */
+/** Draws an earlier posture behind the present one: a pale shape with a dashed edge. */
 export function drawBefore(pdf: SheetPdf, shapes: readonly Shape[], placement: ViewPlacement): void {
   const rings = ringsOf(shapes).map((ring) => pointsOf(ring).map(into(placement)));
   pdf.within(placement.box, () => {

@@ -28,7 +28,7 @@ const FAMILIES = {
 type Alphabet = keyof typeof FAMILIES;
 const ALPHABETS = keysOf(FAMILIES);
 
-/** What a font must be able to say; the PDF writer's fonts can. */
+/** What is asked of a font: whether it has a letter. */
 export interface Glyphs {
   hasGlyphForCodePoint(codePoint: number): boolean;
 }

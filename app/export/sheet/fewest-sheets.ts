@@ -1,6 +1,6 @@
 import type { PlacedRow, Spacing } from './flow.ts';
 
-/** From as usual to close: a closer one is taken only where it saves a sheet. */
+/** From the usual spacing to the closest: a closer one is used only where it saves a sheet. */
 const SPACINGS: readonly Spacing[] = [{ gapMm: 3.5 }, { gapMm: 1 }, { gapMm: 1, keep: 2 }];
 
 /** How many sheets rows take; one where there are none. */

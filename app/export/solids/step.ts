@@ -11,7 +11,7 @@ type Shape = Replicad.Shape3D;
 /** A solid that can be written. */
 export type SolidShape = Pick<Shape, 'blobSTEP'>;
 
-/** Cuts reach past the block by so much, millimetres. */
+/** Cuts reach past the block by this much, millimetres. */
 const PAST_MM = 5;
 /** Sections along the hull's side, and points on each, that its scribed face is ruled between. */
 const SECTIONS = 9;

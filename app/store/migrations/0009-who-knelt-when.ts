@@ -1,8 +1,8 @@
-/** Which SQL gives the athlete of a seat of a row of `revision_words`; the indexes below and the timeline say the same. */
+/** SQL for the athlete in a seat of a row of `revision_words`; the indexes below and the timeline use the same text. */
 export const athleteInSeat = (seat: number) =>
   `(CASE WHEN json_valid(athlete_ids) THEN athlete_ids ->> ${seat} END)`;
 
-/** A boat has so many seats at most. */
+/** Indexes of the seats that a boat can have. */
 export const SEATS = [0, 1, 2, 3] as const;
 
 /** Beside each revision when it was kept, and an index for each seat: the timeline of one athlete reads that athlete's rows only. */
