@@ -1,6 +1,5 @@
 import { strToU8, zipSync } from 'fflate';
 import type { SolidMesh } from '../../../core/setout/mesh.ts';
-import { xmlText } from '../xml-text.ts';
 
 const TYPES =
   '<?xml version="1.0" encoding="UTF-8"?>\n<Types xmlns="http://schemas.openxmlformats.org/package/2006/content-types"><Default Extension="rels" ContentType="application/vnd.openxmlformats-package.relationships+xml"/><Default Extension="model" ContentType="application/vnd.ms-package.3dmanufacturing-3dmodel+xml"/></Types>';
@@ -13,7 +12,7 @@ export function threeMfOf({ points, triangles }: SolidMesh, title: string, when:
   const model = [
     '<?xml version="1.0" encoding="UTF-8"?>',
     '<model unit="millimeter" xml:lang="en" xmlns="http://schemas.microsoft.com/3dmanufacturing/core/2015/02">',
-    `<metadata name="Title">${xmlText(title)}</metadata>`,
+    `<metadata name="Title">${escaped(title)}</metadata>`,
     '<resources><object id="1" type="model"><mesh><vertices>',
     ...points.map(([x, y, z]) => `<vertex x="${figure(x)}" y="${figure(y)}" z="${figure(z)}"/>`),
     '</vertices><triangles>',
@@ -26,4 +25,8 @@ export function threeMfOf({ points, triangles }: SolidMesh, title: string, when:
     '3D/3dmodel.model': strToU8(model),
   };
   return zipSync(files, { mtime: when });
+}
+
+function escaped(text: string): string {
+  return text.replaceAll('&', '&amp;').replaceAll('<', '&lt;').replaceAll('>', '&gt;');
 }
