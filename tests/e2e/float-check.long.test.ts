@@ -22,6 +22,9 @@ const LOAD_HEIGHT_M = 0.1;
 /** The boat as it would really float: this much fuller than its offsets say. */
 const FULLER = 0.06;
 
+/** What is printed on of an A4 page's width, with margins of a centimetre, CSS pixels (96 to an inch). */
+const A4_WIDE = Math.floor((190 / 25.4) * 96);
+
 let program: RunningProgram;
 let page: Page;
 
@@ -104,5 +107,17 @@ storyOf('a float check, through its own screen', ({ step }) => {
     await goTo(page, '#/boats');
     await goTo(page, `#/boats/${id}`);
     await page.getByText(/before the hull changed; not used\./).waitFor();
+  });
+
+  step('is printed with the curves of form whole, all nine columns on an upright page', async () => {
+    const { id } = await single();
+    await goTo(page, `#/boats/${id}/lines`);
+    await page.locator('.table-scroll td').first().waitFor();
+    await page.setViewportSize({ width: A4_WIDE, height: 1000 });
+    await page.emulateMedia({ media: 'print' });
+    const table = page.locator('.table-scroll');
+    expect(await table.locator('thead th').count()).toBe(9);
+    expect(await table.evaluate((box) => box.scrollWidth - box.clientWidth)).toBe(0);
+    expect(await table.evaluate((box) => box.getBoundingClientRect().right)).toBeLessThanOrEqual(A4_WIDE);
   });
 });
