@@ -1,6 +1,6 @@
 import type { CallOutput, ParsedInput } from '../contract/contract.ts';
 import type { CallResult } from '../contract/result.ts';
-import { decideConflict, listConflicts, sameQuestions } from '../store/conflicts.ts';
+import { askedOnce, decideConflict, listConflicts, sameQuestions } from '../store/conflicts.ts';
 import { recordTitle } from '../store/record-title.ts';
 import { atomically } from '../store/store.ts';
 import { storeId } from '../store/store-identity.ts';
@@ -12,17 +12,13 @@ type Conflicts = CallOutput<'conflicts.list'>;
 /** Every field that waits for a decision. */
 export function openConflicts({ store }: Program): Conflicts {
   const here = storeId(store);
-  const open = listConflicts(store);
-  const twice = new Set(open.flatMap((one) => sameQuestions(open, one)));
-  return open
-    .filter((one) => !twice.has(one))
-    .map(({ kind, id, path, values }) => ({
-      kind,
-      id,
-      path,
-      title: recordTitle(store, { kind, id }),
-      values: values.map(({ value, at, store: by }) => ({ value, at, here: by === here })),
-    }));
+  return askedOnce(listConflicts(store)).map(({ kind, id, path, values }) => ({
+    kind,
+    id,
+    path,
+    title: recordTitle(store, { kind, id }),
+    values: values.map(({ value, at, store: by }) => ({ value, at, here: by === here })),
+  }));
 }
 
 /** Lets one of a field's values stand; gives what is left to decide. */

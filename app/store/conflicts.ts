@@ -51,6 +51,12 @@ export function sameQuestions(
   );
 }
 
+/** Conflicts without those that ask what another one asks. */
+export function askedOnce(open: readonly FieldConflict[]): FieldConflict[] {
+  const twice = new Set(open.flatMap((one) => sameQuestions(open, one)));
+  return open.filter((one) => !twice.has(one));
+}
+
 function isOne(a: Omit<FieldConflict, 'values'>, b: Omit<FieldConflict, 'values'>): boolean {
   return a.kind === b.kind && a.id === b.id && a.path === b.path;
 }

@@ -9,6 +9,7 @@ import {
   type RecordState,
   sameLeaves,
 } from '../changes/record-state.ts';
+import { askedOnce } from './conflicts.ts';
 import type { MergeCount, MergeOutcome } from './merge-counts.ts';
 import { putRecord } from './put-record.ts';
 import { readLeaves } from './record-rows.ts';
@@ -58,16 +59,21 @@ export function mergeRecord(store: Store, ref: RecordRef, incoming: IncomingReco
   if (!leaves) {
     incoming.insert();
     writeVersions(store, ref, { before: versions, after: theirs });
-    return { outcome: 'added', conflicts: conflictsOf(theirs).length };
+    return { outcome: 'added', conflicts: questionCount(ref, theirs) };
   }
   if (!incoming.versions && sameLeaves(leaves, theirs.leaves)) return { outcome: 'same', conflicts: 0 };
   const ours = { leaves, ...fieldsOf(versions ?? withoutAncestors(ref, leaves, changedAt)) };
   const put = incoming.put ?? ((content) => putRecord(store, ref, { content, at: changedAt }));
   const after = mergedSoundly({ ours, theirs }, (merged) => put(contentOfLeaves(ref.kind, merged)));
   writeVersions(store, ref, { before: versions, after });
-  const conflicts = Math.max(0, conflictsOf(after).length - conflictsOf(ours).length);
+  const conflicts = Math.max(0, questionCount(ref, after) - questionCount(ref, ours));
   if (!sameLeaves(after.leaves, leaves)) return { outcome: 'updated', conflicts };
   return { outcome: sameLeaves(leaves, theirs.leaves) ? 'same' : 'keptNewer', conflicts };
+}
+
+/** How many questions the fields of a record ask that wait for a decision. */
+function questionCount(ref: RecordRef, state: RecordState): number {
+  return askedOnce(conflictsOf(state).map((conflict) => ({ ...ref, ...conflict }))).length;
 }
 
 function mergedSoundly(

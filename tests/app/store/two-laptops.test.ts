@@ -1,5 +1,5 @@
 import { describe, expect, it } from 'vitest';
-import { decideConflict, listConflicts } from '../../../app/store/conflicts.ts';
+import { askedOnce, decideConflict, listConflicts } from '../../../app/store/conflicts.ts';
 import { createFit, listFits, openFit, saveDraft, setFitArchived } from '../../../app/store/fits.ts';
 import type { Incoming } from '../../../app/store/incoming.ts';
 import { listMeasurings, removeMeasuring, saveMeasuring } from '../../../app/store/measurings.ts';
@@ -78,6 +78,17 @@ describe('two laptops that exchange files', () => {
     meet(a, b);
     expect(listConflicts(a)).toEqual([]);
     expect(decideConflict(a, { kind: 'athlete', id, path: 'massKg', value: '52' })).toBe('none');
+  });
+
+  it('count a question once that the athlete and the day of a measuring both ask', () => {
+    const measured = { measuredOn: '2026-02-03' };
+    const [a, b, id] = twoLaptops((store) => athletes.save(store, inventedAthlete('Weighed', measured)).id);
+    change(a, id, { massKg: 58 });
+    change(b, id, { massKg: 64 });
+    const counts = bring(b, a);
+    expect(listConflicts(b)).toHaveLength(2);
+    expect(askedOnce(listConflicts(b))).toHaveLength(1);
+    expect(counts.athletes.conflicts).toBe(1);
   });
 
   it('keep every limit of a month of 240 edits, exchanged now and then in both directions', () => {
