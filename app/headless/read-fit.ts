@@ -1,11 +1,10 @@
 import { closeSync, openSync, readSync, statSync } from 'node:fs';
 import type { Fit } from '../../core/document/fit-schema.ts';
 import { fitSchema } from '../../core/document/fit-schema.ts';
-import type { MessageKey } from '../language/messages.ts';
 import { problemLine, problemsOf } from '../problems/problem-sentences.ts';
-import { errorCode } from '../shell/error-code.ts';
 import { oddText } from '../shell/plain-text.ts';
 import { say } from '../shell/say.ts';
+import { unreadFile } from '../shell/unread-file.ts';
 
 /** The largest fit that is read, bytes; four seats in a finely drawn hull stay far below it. */
 const LARGEST_FIT = 64 * 1024 * 1024;
@@ -42,9 +41,7 @@ function readText(path: string): { kind: 'text'; text: string } | Extract<ReadFi
     const text = readWithin(path);
     return text === null ? refused(say('evaluate.endless', values)) : { kind: 'text', text };
   } catch (error) {
-    const code = errorCode(error);
-    const why = say(FILE_PROBLEMS[code] ?? 'evaluate.why.other', { code });
-    return refused(say('evaluate.unread', { file: path, why }));
+    return refused(unreadFile(path, error));
   }
 }
 
@@ -65,15 +62,6 @@ function readWithin(path: string): string | null {
     closeSync(handle);
   }
 }
-
-const FILE_PROBLEMS: Readonly<Record<string, MessageKey>> = {
-  ENOENT: 'evaluate.why.missing',
-  ENOTDIR: 'evaluate.why.missing',
-  EISDIR: 'evaluate.why.folder',
-  EACCES: 'evaluate.why.denied',
-  EPERM: 'evaluate.why.denied',
-  ENAMETOOLONG: 'evaluate.why.long',
-};
 
 function refused(...lines: string[]): Extract<ReadFit, { kind: 'refused' }> {
   return { kind: 'refused', lines };

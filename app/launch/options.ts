@@ -1,5 +1,6 @@
 import { parseArgs } from 'node:util';
 import { say } from '../shell/say.ts';
+import { unknownOption } from '../shell/unknown-option.ts';
 
 /** How the program is to be started. */
 export interface StartOptions {
@@ -25,7 +26,7 @@ export function parseOptions(args: readonly string[]): ParsedOptions {
   try {
     values = read(args);
   } catch (error) {
-    return wrong(say('evaluate.unknown', { option: unknownOption(error) ?? args.join(' ') }));
+    return wrong(unknownOption(args, error));
   }
   if (values.help) return { kind: 'help' };
   const { shell = null, port: portText = '0' } = values;
@@ -39,11 +40,6 @@ export function parseOptions(args: readonly string[]): ParsedOptions {
     kind: 'start',
     options: { shell, port, data: values.data ?? null, browser: !values['no-browser'] },
   };
-}
-
-/** The option that `parseArgs` refuses, from its message: "Unknown option '--x'". */
-function unknownOption(error: unknown): string | undefined {
-  return /'(-[^']*)'/.exec((error as Error).message)?.[1];
 }
 
 function read(args: readonly string[]) {

@@ -1,8 +1,10 @@
-import { chmodSync } from 'node:fs';
+import { chmodSync, readFileSync } from 'node:fs';
 import { resolve } from 'node:path';
 import { makePrivateFolder } from '../shell/private-files.ts';
 import { say, words } from '../shell/say.ts';
+import { unreadFile } from '../shell/unread-file.ts';
 import { addressOf, type Library, type LibraryAddress, openLibrary } from './address.ts';
+import type { LibraryOptions } from './arguments.ts';
 import { readAudit } from './audit.ts';
 import { backUpLibrary } from './backup.ts';
 import {
@@ -18,29 +20,17 @@ import { keepPort, keptPort, startLocalServer } from './local-server.ts';
 import { restoreLibrary } from './restore.ts';
 import { ADDRESS, libraryUsage } from './usage.ts';
 
-/** What stands behind a command. */
-interface Options {
-  readonly at?: string | undefined;
-  readonly club?: string | undefined;
-  readonly name?: string | undefined;
-  readonly role?: string | undefined;
-  readonly group?: readonly string[] | undefined;
-  readonly athlete?: readonly string[] | undefined;
-  readonly host?: string | undefined;
-  readonly to?: string | undefined;
-  readonly from?: string | undefined;
-  readonly folder?: string | undefined;
-  readonly port?: string | undefined;
-  readonly minors?: boolean | undefined;
-  readonly json?: boolean | undefined;
-}
 type Print = (line: string) => void;
 
 /** Carries out a command; gives the exit code. */
-export async function runCommand(command: string, options: Options, print: Print): Promise<number> {
+export async function runCommand(command: string, options: LibraryOptions, print: Print): Promise<number> {
   if (command === 'local') return local(options, print);
   const work = Object.hasOwn(COMMANDS, command) ? COMMANDS[command] : undefined;
-  const address = addressOf(options.at ?? '');
+  const address = addressIn(options);
+  if (typeof address === 'string') {
+    print(address);
+    return 2;
+  }
   if (!work || !address) {
     print(
       work
@@ -60,8 +50,18 @@ export async function runCommand(command: string, options: Options, print: Print
   }
 }
 
+/** Where the library is; a sentence if the file of its password or of its certificate cannot be read; null if it is nowhere. */
+function addressIn({ at = '' }: LibraryOptions): LibraryAddress | string | null {
+  try {
+    // A password on the command line is seen by everybody on this machine: a file holds it as well.
+    return addressOf(at.startsWith('@') ? readFileSync(at.slice(1), 'utf8').trim() : at);
+  } catch (error) {
+    return unreadFile(String((error as NodeJS.ErrnoException).path), error);
+  }
+}
+
 interface Run {
-  readonly options: Options;
+  readonly options: LibraryOptions;
   readonly address: LibraryAddress;
   readonly print: Print;
 }
@@ -155,7 +155,7 @@ function statusLines(status: Awaited<ReturnType<typeof statusOf>>): string[] {
 }
 
 /** Runs until it is told to end. */
-async function local({ folder = 'library-to-try', port }: Options, print: Print): Promise<number> {
+async function local({ folder = 'library-to-try', port }: LibraryOptions, print: Print): Promise<number> {
   const place = resolve(folder);
   makePrivateFolder(place);
   // As root the server runs as a user of its own, who has to get through.

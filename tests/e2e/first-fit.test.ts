@@ -183,7 +183,7 @@ storyOf('from nothing to a fit that outlives a killed program', ({ step }) => {
     const { quantities } = JSON.parse(printed) as Report;
     const format = formatFor({ length: 'cm', mass: 'kg', decimal: 'point' });
     const wanted = quantities.map(
-      (q) => [q.id, quantityText(q, format).replaceAll('\u{202f}', ' ')] as const,
+      (q) => [q.id, quantityText(q, format).replaceAll(/[\u{a0}\u{202f}]/gu, ' ')] as const,
     );
     expect(left).toEqual(new Map(wanted));
   });

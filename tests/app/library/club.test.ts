@@ -1,5 +1,6 @@
 import { randomUUID } from 'node:crypto';
 import { hostname } from 'node:os';
+import { join } from 'node:path';
 import { beforeAll, describe, expect, it } from 'vitest';
 import {
   addressOf,
@@ -8,10 +9,14 @@ import {
   openLibrary,
   tlsFor,
 } from '../../../app/library/address.ts';
+import { readArguments } from '../../../app/library/arguments.ts';
 import { initLibrary, invite } from '../../../app/library/club.ts';
+import { runCommand } from '../../../app/library/commands.ts';
 import { accept, readCode } from '../../../app/library/invitation.ts';
 import { LIBRARY_VERSION, migrateLibrary } from '../../../app/library/migrate-library.ts';
+import { say } from '../../../app/shell/say.ts';
 import { shakyNetwork } from '../../soak/shaky-network.ts';
+import { temporaryFolder } from '../temporary.ts';
 import { type Club, startClub } from './club.ts';
 
 let club: Club;
@@ -35,6 +40,23 @@ describe('an invitation', () => {
   it('is told from anything else', () => {
     for (const text of ['', 'postgres://a@b/c', 'kneelwright-1.', 'kneelwright-1.e30'])
       expect(readCode(text)).toBeNull();
+  });
+});
+
+describe('the command of a volunteer', () => {
+  it('names an option that it does not know', () => {
+    expect(readArguments(['status', '--json'])).toMatchObject({ kind: 'run', command: 'status' });
+    const wrong = readArguments(['status', '--groop', 'Juniors']);
+    expect(wrong).toEqual({ kind: 'wrong', sentence: say('evaluate.unknown', { option: '--groop' }) });
+  });
+
+  it('names a file of an address or of a certificate that is not there', async () => {
+    const missing = join(temporaryFolder(), 'missing');
+    for (const at of [`@${missing}`, `postgres://a:b@h/c?sslrootcert=${missing}`]) {
+      const said: string[] = [];
+      expect(await runCommand('status', { at }, (line) => said.push(line))).toBe(2);
+      expect(said.join()).toContain(missing);
+    }
   });
 });
 
