@@ -32,7 +32,7 @@ export function tableLines({ machine, versions, measuredAt, rows, facts }: Bench
 
 /** How busy the machine was with anything else when the run began. */
 function busyText({ load, cores }: BenchFile['machine']): string {
-  return `load ${load.toFixed(1)} at its start${load > cores / 2 ? ', busy with other work: read processor times' : ''}`;
+  return `load ${load.toFixed(1)} at its start${load > 0.75 * cores ? ', busy with other work: read processor times' : ''}`;
 }
 
 function rowLine({ group, name, medianUs, p95Us, ownUs, runs, ratio }: Row, width: number): string {

@@ -53,7 +53,7 @@ function roundTime(us: number): string {
 
 /** Says that other programs ran beside the bench, where they did: what the page and the store took is longer then. */
 function busy({ machine: { load, cores } }: BenchFile): string {
-  return load > cores / 2 ? `, while other programs kept it busy (load ${load.toFixed(0)})` : '';
+  return load > 0.75 * cores ? `, while other programs kept it busy (load ${load.toFixed(0)})` : '';
 }
 
 /** The README with what stands between its two marks replaced. Throws an Error where the marks are missing. */
