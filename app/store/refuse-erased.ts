@@ -157,6 +157,13 @@ function wordsWithout(incoming: Incoming, person: Person): Incoming {
         item: { ...incoming.item, caption: clean(caption), ...waiting(versions, person) },
       };
     }
+    case 'removed-photo': {
+      const { id, versions } = incoming.item;
+      return {
+        kind: 'removed-photo',
+        item: { id, versions: waiting(versions, person).versions ?? versions },
+      };
+    }
     case 'paddle': {
       const { paddle, versions } = incoming.item;
       const cleaned = { ...paddle, name: clean(paddle.name), note: clean(paddle.note) };

@@ -138,23 +138,27 @@ describe('whoever was erased', () => {
     expect(remaining(store, id)).toEqual([]);
   });
 
-  it('does not come back in a caption that waits for a decision', () => {
-    const store = temporaryStore();
-    const { id } = fillWithPerson(store);
-    const older = [...bundleItems(packedBytes(bundleOf(store)))].map((incoming) => {
-      if (incoming.kind !== 'photo') return incoming;
-      const write = { store: 'elsewhere', counter: 9, at: '2026-01-01' };
-      const others = [{ ...write, value: JSON.stringify(`${NAME} at the dock`) }];
-      const caption = { seen: { elsewhere: 9 }, writes: [write], others };
-      const versions = { base: { ...caption, others: [] }, fields: { caption } };
-      return { ...incoming, item: { ...incoming.item, versions } };
-    });
-    eraseEverywhere(store, { id, name: NAME });
-    expect(older.some(({ kind }) => kind === 'photo')).toBe(true);
-    mergeIn(store, older);
-    store.db.pragma('wal_checkpoint(TRUNCATE)');
-    expect(remaining(store, id)).toEqual([]);
-  });
+  it.each(['photo', 'removed-photo'] as const)(
+    'does not come back in a caption of a %s that waits for a decision',
+    (kind) => {
+      const store = temporaryStore();
+      const { id } = fillWithPerson(store);
+      const older = [...bundleItems(packedBytes(bundleOf(store)))].map((incoming) => {
+        if (incoming.kind !== 'photo') return incoming;
+        const write = { store: 'elsewhere', counter: 9, at: '2026-01-01' };
+        const others = [{ ...write, value: JSON.stringify(`${NAME} at the dock`) }];
+        const caption = { seen: { elsewhere: 9 }, writes: [write], others };
+        const versions = { base: { ...caption, others: [] }, fields: { caption } };
+        if (kind === 'photo') return { ...incoming, item: { ...incoming.item, versions } };
+        return { kind, item: { id: incoming.item.id, versions } };
+      });
+      eraseEverywhere(store, { id, name: NAME });
+      expect(older.some((one) => one.kind === kind)).toBe(true);
+      mergeIn(store, older);
+      store.db.pragma('wal_checkpoint(TRUNCATE)');
+      expect(remaining(store, id)).toEqual([]);
+    },
+  );
 
   it('does not come to a third computer that knows only of the erasure', () => {
     const [a, b, c] = [temporaryStore(), temporaryStore(), temporaryStore()];
