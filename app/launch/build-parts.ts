@@ -36,9 +36,9 @@ export async function buildElectron(root: string): Promise<void> {
   if (isOlder(root, ELECTRON)) await build(root, ELECTRON, say('launch.building-shell'));
 }
 
-/** Builds the program that serves the page to a browser, for the next start; the same rule. */
+/** Builds the program that serves the page to a browser, for the next start; the same rule. It takes a second and says nothing. */
 export async function buildProgram(root: string): Promise<void> {
-  if (isOlder(root, PROGRAM)) await build(root, PROGRAM, say('launch.building'));
+  if (isOlder(root, PROGRAM)) await build(root, PROGRAM);
 }
 
 /** Whether the built program is there and newer than what it is made from. */
@@ -46,8 +46,8 @@ export function isProgramBuilt(root: string): boolean {
   return !isOlder(root, PROGRAM);
 }
 
-async function build(root: string, { config }: Part, says: string): Promise<void> {
-  console.log(says);
+async function build(root: string, { config }: Part, says?: string): Promise<void> {
+  if (says) console.log(says);
   // Whatever started us (a test run, say), the parts are built as they are shipped.
   process.env.NODE_ENV = 'production';
   const { createBuilder } = await import('vite');
