@@ -15,7 +15,8 @@ export interface BenchTabProps {
   readonly compared: FetchedRevision | null;
   readonly onCompare: (revision: FetchedRevision | null) => void;
   readonly onLook: (revision: FetchedRevision) => void;
-  readonly onSave: () => void;
+  /** Null while an earlier revision is looked at: what would be saved is not what is seen. */
+  readonly onSave: (() => void) | null;
 }
 
 /** One tab of the margin. Each folder of `bench/tabs` exports one; the margin shows them in their order. */

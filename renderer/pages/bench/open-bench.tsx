@@ -109,7 +109,7 @@ function BenchSheet(props: {
             looked={props.looked}
             onCompare={setCompared}
             onLook={props.onLook}
-            onSave={openSaving}
+            onSave={looking ? null : openSaving}
           />
         </div>
         {compared && <ComparedOutline older={compared.fit} />}

@@ -23,7 +23,8 @@ export function BenchTitleBlock(props: {
   changedSince: boolean;
   /** The earlier revision that is looked at; null while the fit itself is worked on. */
   looked: FetchedRevision | null;
-  onSave: () => void;
+  /** Null while nothing can be saved. */
+  onSave: (() => void) | null;
 }) {
   const { looked } = props;
   const name = useFit(({ fit }) => fit.name);
@@ -44,9 +45,11 @@ export function BenchTitleBlock(props: {
       <h1 title={name}>
         <Name text={name} />
       </h1>
-      <Button look="words" className="title-save" onClick={props.onSave}>
-        {say('revisions.save')}
-      </Button>
+      {props.onSave && (
+        <Button look="words" className="title-save" onClick={props.onSave}>
+          {say('revisions.save')}
+        </Button>
+      )}
       <p className="title-about">
         {unsaid.length > 0 && <span>{words().beside(unsaid)}</span>}
         <span className="title-revision" data-looking={looked ? true : undefined}>

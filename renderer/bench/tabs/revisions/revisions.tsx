@@ -29,7 +29,7 @@ export function Revisions(props: BenchTabProps) {
   return (
     <div className="revisions">
       <p className="row">
-        <Button onClick={props.onSave}>{say('revisions.save')}</Button>
+        {props.onSave && <Button onClick={props.onSave}>{say('revisions.save')}</Button>}
         {compared && (
           <Button look="words" onClick={() => props.onCompare(null)}>
             {say('revisions.compare.end')}
