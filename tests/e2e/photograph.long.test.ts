@@ -7,7 +7,7 @@ import { inventedJpeg } from '../app/invented.ts';
 import { barriersInBothThemes } from './barriers.ts';
 import { type RunningProgram, startProgram } from './harness.ts';
 import { filmOfASpot, leaningMarks, REAL_PERSON, turnedJpeg } from './photographed.ts';
-import { callFromPage, goTo, soon } from './screens.ts';
+import { callFromPage, goTo, settled, soon } from './screens.ts';
 
 /** The trunk of the athlete in the synthetic picture leans this much farther forward than the model would have it, degrees. */
 const LEAN_DEG = 24;
@@ -154,12 +154,18 @@ describe('a photograph, in a real browser', () => {
     await goTo(touched, `#/fits/${fitId}/photograph`);
     await touched.getByRole('button', { name: 'Stern, deck', exact: true }).tap();
     const stage = touched.getByRole('application');
+    await stage.locator('image').first().waitFor();
+    await settled(touched);
     await stage.scrollIntoViewIfNeeded();
     const fingers = await touched.context().newCDPSession(touched);
-    const box = (await stage.boundingBox())!;
-    const touch = (type: 'touchStart' | 'touchMove' | 'touchEnd', ...shares: number[]) => {
-      const points = shares.map((share) => ({ x: box.x + share * box.width, y: box.y + 0.5 * box.height }));
-      return fingers.send('Input.dispatchTouchEvent', { type, touchPoints: points });
+    const touch = async (type: 'touchStart' | 'touchMove' | 'touchEnd', ...shares: number[]) => {
+      // What is read from the marks comes later and moves the picture: it is looked for each time.
+      const box = (await stage.boundingBox())!;
+      const touchPoints = shares.map((share) => ({
+        x: box.x + share * box.width,
+        y: box.y + 0.5 * box.height,
+      }));
+      return fingers.send('Input.dispatchTouchEvent', { type, touchPoints });
     };
     const magnifier = touched.locator('.photograph-magnifier');
     await touch('touchStart', 0.2);
