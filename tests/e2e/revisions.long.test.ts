@@ -80,6 +80,8 @@ describe('revisions', () => {
     await soon(() => textOf(row())).toMatch(/17\.5 cm\s*20\.0 cm/);
     const save = page.getByRole('button', { name: 'Save a revision' });
     expect(await save.count()).toBe(0);
+    await page.keyboard.press('Control+s');
+    expect(await page.getByRole('dialog').count()).toBe(0);
     await page.getByRole('button', { name: 'Back to the bench' }).click();
     await soon(padAft).toBe('21.0 cm');
     await save.first().waitFor();

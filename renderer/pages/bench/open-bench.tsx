@@ -74,7 +74,7 @@ function BenchSheet(props: {
   useOpenInLibrary(opened.id, draftsSettled);
   const [compared, setCompared] = useState<FetchedRevision | null>(null);
   const [saving, setSaving] = useState(false);
-  const openSaving = useCallback(() => setSaving(true), []);
+  const openSaving = useCallback(() => setSaving(!looking), [looking]);
   const changedSince = useFit(({ fit }) => fit !== newest);
 
   function saved(revision: RevisionSummary, fit: Fit): void {
