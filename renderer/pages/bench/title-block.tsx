@@ -45,11 +45,14 @@ export function BenchTitleBlock(props: {
       <h1 title={name}>
         <Name text={name} />
       </h1>
-      {props.onSave && (
-        <Button look="words" className="title-save" onClick={props.onSave}>
-          {say('revisions.save')}
-        </Button>
-      )}
+      <Button
+        look="words"
+        className="title-save"
+        disabled={!props.onSave}
+        onClick={props.onSave ?? undefined}
+      >
+        {say('revisions.save')}
+      </Button>
       <p className="title-about">
         {unsaid.length > 0 && <span>{words().beside(unsaid)}</span>}
         <span className="title-revision" data-looking={looked ? true : undefined}>
