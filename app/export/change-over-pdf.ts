@@ -48,7 +48,6 @@ export function* changeOverPdf(card: Card): Generator<void, PrintedPdf> {
   const pdf = createSheetPdf({
     title,
     subject: title,
-    author: stamp.boatName,
     keptAt: stamp.keptAt,
     lang: words.language,
   });

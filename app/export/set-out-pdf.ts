@@ -25,7 +25,6 @@ export function* setOutPdf(
   const pdf = createSheetPdf({
     title: out.work.words.say('paper.sheet.title', { athlete: stamp.athleteName, boat: stamp.boatName }),
     subject: out.work.words.say('paper.sheet.subject'),
-    author: stamp.fitName,
     keptAt: stamp.keptAt,
     lang: out.work.words.language,
   });

@@ -57,7 +57,6 @@ export function* takeHomePdf(
   const pdf = createSheetPdf({
     title: words.say('athlete-page.title.of', { name: stamp.athleteName }),
     subject: words.say('show.page'),
-    author: stamp.fitName,
     keptAt: stamp.keptAt,
     lang: words.language,
   });
@@ -316,12 +315,16 @@ function drawSection(
     });
     y += size * 1.9;
   }
+  const list = { tag: 'L', key: section } as const;
   for (const { weight, lines } of linesOf(pdf, section, { size, width: box.width })) {
     pdf.circle([box.left + size * 0.32, y + size * 0.68], size * 0.13, { fill: SHEET_INK.soft });
-    for (const line of lines) {
-      pdf.text(line, [box.left + size * 1.2, y + size], { size, weight });
-      y += size * LEADING;
-    }
+    const drawLines = () => {
+      for (const line of lines) {
+        pdf.text(line, [box.left + size * 1.2, y + size], { size, weight, tag: 'Span' });
+        y += size * LEADING;
+      }
+    };
+    pdf.group('LI', () => pdf.group('LBody', drawLines), list);
     y += size * 0.3;
   }
   return y + size * 0.8;

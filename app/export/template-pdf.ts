@@ -49,7 +49,6 @@ export function* templatePdf(
   const pdf = createSheetPdf({
     title: words.say('paper.templates.title', { athlete: stamp.athleteName, boat: stamp.boatName }),
     subject: words.say('paper.templates.subject'),
-    author: stamp.fitName,
     keptAt: stamp.keptAt,
     lang: words.language,
   });

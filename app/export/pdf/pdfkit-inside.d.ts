@@ -18,5 +18,11 @@ declare global {
       readonly width: number;
       readonly height: number;
     }
+    namespace Mixins {
+      interface StructureElementOptions {
+        /** What a table's head heads (ISO 32000-1, table 349). */
+        scope?: 'Column' | 'Row';
+      }
+    }
   }
 }

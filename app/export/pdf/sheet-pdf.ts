@@ -63,13 +63,12 @@ export interface SheetPdf {
 export function createSheetPdf(about: {
   title: string;
   subject: string;
-  author: string;
   keptAt: string;
   /** Language of the words, BCP 47. Names in other scripts are marked with their own. */
   lang: string;
 }): SheetPdf {
   const date = new Date(about.keptAt);
-  const { title: Title, subject: Subject, author: Author } = about;
+  const { title: Title, subject: Subject } = about;
   const doc = new PDFDocument({
     autoFirstPage: false,
     // No standard font: every font of the file is embedded.
@@ -80,7 +79,6 @@ export function createSheetPdf(about: {
     info: {
       Title,
       Subject,
-      Author,
       Creator: 'Kneelwright',
       Producer: 'Kneelwright',
       CreationDate: date,

@@ -1,5 +1,18 @@
 /** What a piece of a page is to a reader who does not see it, by its name in PDF (ISO 32000-1, 14.8.4). */
-export type Tag = 'H1' | 'H2' | 'P' | 'Span' | 'TR' | 'TH' | 'TD' | 'Table' | 'Figure';
+export type Tag =
+  | 'H1'
+  | 'H2'
+  | 'P'
+  | 'Span'
+  | 'L'
+  | 'LI'
+  | 'Lbl'
+  | 'LBody'
+  | 'Table'
+  | 'TR'
+  | 'TH'
+  | 'TD'
+  | 'Figure';
 
 /** The structure of a tagged PDF: what is read, in which order; all else is an artifact. */
 export interface Tags {
@@ -39,7 +52,8 @@ export function createTags(doc: Doc): Tags {
   }
 
   function added(tag: Tag, to: Element): Element {
-    const element = doc.struct(tag);
+    // Every head of a table here heads a column.
+    const element = doc.struct(tag, tag === 'TH' ? { scope: 'Column' } : {});
     to.add(element);
     return element;
   }

@@ -82,20 +82,24 @@ export function listRows(
 ): FlowRow[] {
   const indent = numbered ? 6 : 4;
   const weight = strong ? 'strong' : 'regular';
+  const size = SHEET_TYPE.body;
+  const list = { tag: 'L', key: sentences } as const;
   return sentences.map((sentence, index): FlowRow => {
-    const lines = pdf.lines(sentence, width - indent, { size: SHEET_TYPE.body, weight });
+    const lines = pdf.lines(sentence, width - indent, { size, weight });
     return {
       height: lines.length * LINE_MM + 0.9,
       draw(_, { left, top }) {
         const first = top + LINE_MM - 0.6;
-        pdf.text(numbered ? `${index + 1}` : '–', [left, first], {
-          size: SHEET_TYPE.body,
-          weight: numbered ? 'strong' : weight,
-          colour: SHEET_INK.soft,
-        });
-        lines.forEach((line, at) => {
-          pdf.text(line, [left + indent, first + at * LINE_MM], { size: SHEET_TYPE.body, weight });
-        });
+        const drawItem = () => {
+          const markWeight = numbered ? 'strong' : weight;
+          const mark = { size, weight: markWeight, colour: SHEET_INK.soft, tag: 'Lbl' } as const;
+          pdf.text(numbered ? `${index + 1}` : '–', [left, first], mark);
+          pdf.group('LBody', () => {
+            for (const [at, line] of lines.entries())
+              pdf.text(line, [left + indent, first + at * LINE_MM], { size, weight, tag: 'Span' });
+          });
+        };
+        pdf.group('LI', drawItem, list);
       },
     };
   });

@@ -9,7 +9,6 @@ describe('a sheet with Chinese, Georgian and Armenian names', () => {
     const pdf = createSheetPdf({
       title: '膝垫',
       subject: '',
-      author: '',
       keptAt: '2026-05-04T10:00:00.000Z',
       lang: 'en',
     });
@@ -26,7 +25,6 @@ describe('a sheet with Chinese, Georgian and Armenian names', () => {
     const pdf = createSheetPdf({
       title: '',
       subject: '',
-      author: '',
       keptAt: '2026-05-04T10:00:00.000Z',
       lang: 'zh',
     });

@@ -14,7 +14,6 @@ import { notEmpty } from '../../not-empty.ts';
 const pdf = createSheetPdf({
   title: '',
   subject: '',
-  author: '',
   keptAt: '2026-05-04T10:00:00.000Z',
   lang: 'en',
 });

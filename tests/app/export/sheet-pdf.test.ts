@@ -8,7 +8,6 @@ import { readPdf } from './read-pdf.ts';
 const about = {
   title: 'A sheet',
   subject: 'Words',
-  author: 'Nobody',
   keptAt: '2026-05-04T16:20:00Z',
   lang: 'en',
 };

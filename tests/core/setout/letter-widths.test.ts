@@ -6,7 +6,7 @@ import { englishMessages } from '../../english.ts';
 import { notEmpty } from '../../not-empty.ts';
 
 it('takes words for no narrower than their font sets them, and for at most a sixth wider', () => {
-  const about = { title: '', subject: '', author: '', keptAt: '2026-05-04T16:20:00Z', lang: 'en' };
+  const about = { title: '', subject: '', keptAt: '2026-05-04T16:20:00Z', lang: 'en' };
   const pdf = createSheetPdf(about);
   pdf.addPage({ width: 100, height: 100 });
   const texts = englishMessages('template.').map(([, text]) => text);

@@ -14,7 +14,6 @@ describe('letters and symbols on paper', () => {
     const pdf = createSheetPdf({
       title: '',
       subject: '',
-      author: '',
       keptAt: '2026-05-04T10:00:00.000Z',
       lang: 'en',
     });

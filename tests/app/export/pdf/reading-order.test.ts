@@ -52,7 +52,7 @@ const papers = {
   },
 };
 
-describe.each(Object.entries(papers))('the %s, read by pdf.js', (_, print) => {
+describe.each(Object.entries(papers))('the %s, read by pdf.js', (paper, print) => {
   const opened = getDocument({ data: new Uint8Array(print()), verbosity: 0 }).promise;
 
   it('has a title, a language, and says that it is tagged', async () => {
@@ -78,6 +78,17 @@ describe.each(Object.entries(papers))('the %s, read by pdf.js', (_, print) => {
       for (const row of rows)
         expect((row.children ?? []).every(({ role }) => role === 'TH' || role === 'TD')).toBe(true);
     }
+  });
+
+  it('reads a list as items, each with one body (ISO 32000-1, 14.8.4.3.3)', async () => {
+    const trees = await Promise.all((await pagesOf(await opened)).map((page) => page.getStructTree()));
+    const all = trees.flatMap((tree) => elements(tree as Node));
+    const rolesIn = ({ children = [] }: Node) => children.map(({ role }) => role).join(' ');
+    for (const list of all.filter(({ role }) => role === 'L')) expect(rolesIn(list)).toMatch(/^LI( LI)*$/);
+    for (const item of all.filter(({ role }) => role === 'LI'))
+      expect(rolesIn(item)).toMatch(/^(Lbl )?LBody$/);
+    const isList = ({ role }: Node) => role === 'L';
+    expect(all.some(isList)).toBe(paper !== 'templates');
   });
 
   it('marks all that is drawn: in the tree, or an artifact', async () => {

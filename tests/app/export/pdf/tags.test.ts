@@ -4,7 +4,7 @@ import { createSheetPdf, type SheetPdf } from '../../../../app/export/pdf/sheet-
 
 /** The file as text: pdfkit compresses what is drawn, not the objects of the structure. */
 function fileOf(draw: (pdf: SheetPdf) => void, lang = 'hu'): string {
-  const about = { title: 'Lap', subject: 'Szavak', author: 'Senki', keptAt: '2026-05-04T16:20:00Z', lang };
+  const about = { title: 'Lap', subject: 'Szavak', keptAt: '2026-05-04T16:20:00Z', lang };
   const pdf = createSheetPdf(about);
   pdf.addPage({ width: 100, height: 60 });
   draw(pdf);
@@ -57,6 +57,7 @@ describe('a tagged PDF', () => {
       row(pdf, 'TD', '12');
       pdf.text('A sentence.', [5, 40], { size: 4 });
     });
+    expect(file.match(/\/Scope \/Column/g)).toHaveLength(1);
     expect(elementsOf(file).sort()).toEqual(
       [
         'root > Document',
