@@ -23,8 +23,11 @@ export interface RunningJob<T> {
   cancel(): void;
 }
 
-/** Run from source, the worker lies beside this file; the desktop's build puts both into one folder under this name. */
-const WORKER_FILE = import.meta.url.endsWith('.ts') ? 'worker.ts' : 'worker.js';
+/** A build puts the worker's name here: another one in each, so that a running program gets the worker it was built with. */
+declare const BUILT_WORKER: string | undefined;
+
+/** It lies beside this file. */
+const WORKER_FILE = typeof BUILT_WORKER === 'string' ? BUILT_WORKER : 'worker.ts';
 
 /** How long a thread that has done its job waits for the next one, milliseconds. Starting one takes a quarter of a second. */
 const WAITS_FOR_MORE_MS = 10_000;

@@ -7,6 +7,9 @@ const root = join(import.meta.dirname, '../..');
 const packages = ['electron', 'better-sqlite3', 'manifold-3d', 'pdfkit', 'replicad-opencascadejs'];
 const external = [...packages, /^node:/, ...builtinModules];
 
+/** A name of its own for each build (this file is read again for each environment): a running program gets the worker it was built with. */
+const worker = `worker-${Math.round(performance.timeOrigin).toString(36)}.js`;
+
 /** Each script, by the name under which it lies in the program's folder. */
 const SCRIPTS: Readonly<Record<string, string>> = {
   main: 'app/electron/main.ts',
@@ -29,7 +32,8 @@ const script = (name: string, format: 'es' | 'cjs', fileName: string) => ({
       external,
       // English is there from the first line on; the other languages are read when they are chosen.
       checks: { ineffectiveDynamicImport: false },
-      output: { format, entryFileNames: fileName },
+      // The installers take what lies in this one folder.
+      output: { format, entryFileNames: fileName, chunkFileNames: '[name]-[hash].js' },
     },
   },
 });
@@ -37,9 +41,10 @@ const script = (name: string, format: 'es' | 'cjs', fileName: string) => ({
 export default defineConfig({
   root,
   publicDir: false,
+  define: { BUILT_WORKER: JSON.stringify(worker) },
   environments: {
     main: script('main', 'es', 'main.js'),
-    worker: script('worker', 'es', 'worker.js'),
+    worker: script('worker', 'es', worker),
     preload: script('preload', 'cjs', 'preload.cjs'),
   },
   builder: {

@@ -7,6 +7,9 @@ const root = join(import.meta.dirname, '../..');
 const packages = ['better-sqlite3', 'manifold-3d', 'pdfkit', 'replicad-opencascadejs', 'vite'];
 const external = [...packages, /^node:/, ...builtinModules];
 
+/** A name of its own for each build (this file is read again for each environment): a running program gets the worker it was built with. */
+const worker = `worker-${Math.round(performance.timeOrigin).toString(36)}`;
+
 /** A script with what it loads later, in files beside it. */
 const script = (name: string, source: string, { emptyOutDir }: { emptyOutDir: boolean }) => ({
   consumer: 'server' as const,
@@ -30,9 +33,10 @@ const script = (name: string, source: string, { emptyOutDir }: { emptyOutDir: bo
 export default defineConfig({
   root,
   publicDir: false,
+  define: { BUILT_WORKER: JSON.stringify(`${worker}.js`) },
   environments: {
     program: script('start-built', 'app/launch/start-built.ts', { emptyOutDir: true }),
-    worker: script('worker', 'app/background/worker.ts', { emptyOutDir: false }),
+    worker: script(worker, 'app/background/worker.ts', { emptyOutDir: false }),
   },
   builder: {
     async buildApp(builder) {

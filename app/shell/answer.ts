@@ -51,8 +51,9 @@ export function resultAnswer(status: number, result: CallResult<unknown>): Shell
 /** A file of the built page. Read afresh each time; the page itself goes out with a nonce of its own. */
 export function pageAnswer(file: BuiltFile | undefined): ShellAnswer {
   if (!file) return sentenceAnswer(404, say('page.no-file'));
-  if (!file.mime.startsWith('text/html')) return answer(200, file.mime, { body: readFileSync(file.path) });
-  const { html, policy } = guardPage(readFileSync(file.path, 'utf8'));
+  const body = file.kept ?? readFileSync(file.path);
+  if (!file.mime.startsWith('text/html')) return answer(200, file.mime, { body });
+  const { html, policy } = guardPage(body.toString('utf8'));
   return answer(200, file.mime, { body: html, headers: { 'content-security-policy': policy } });
 }
 

@@ -1,11 +1,16 @@
-import { readdirSync } from 'node:fs';
+import { readdirSync, readFileSync } from 'node:fs';
 import { extname, join, sep } from 'node:path';
 
 /** A file of the built page. */
 export interface BuiltFile {
   readonly path: string;
   readonly mime: string;
+  /** What is in it, of a file that the next build replaces under the same name. Others are kept on the disk while a copy runs. */
+  readonly kept: Buffer | null;
 }
+
+/** Names that every build has: the page and its worker. Both are small. */
+const SAME_NAME = /\.html$|-worker\.js$/;
 
 const MIME: Readonly<Record<string, string>> = {
   '.css': 'text/css; charset=utf-8',
@@ -33,7 +38,8 @@ export function listPageFiles(folder: string): ReadonlyMap<string, BuiltFile> {
     const mime = MIME[extname(entry.name)];
     if (!entry.isFile() || !mime) continue;
     const path = join(entry.parentPath, entry.name);
-    files.set(path.slice(folder.length).split(sep).join('/').replace(/^\/*/, '/'), { path, mime });
+    const kept = SAME_NAME.test(entry.name) ? readFileSync(path) : null;
+    files.set(path.slice(folder.length).split(sep).join('/').replace(/^\/*/, '/'), { path, mime, kept });
   }
   const index = files.get('/index.html');
   if (index) files.set('/', index);

@@ -18,8 +18,8 @@ export const PROGRAM: Build = {
   sources: ['core', 'app', 'renderer', 'assets', 'package.json', 'package-lock.json', 'tsconfig.json'],
   made: [
     'renderer/dist/index.html',
-    ...['main.js', 'worker.js', 'preload.cjs'].map((name) => `app/dist/electron/${name}`),
-    ...['start-built.js', 'worker.js'].map((name) => `app/dist/launch/${name}`),
+    ...['main.js', 'preload.cjs'].map((name) => `app/dist/electron/${name}`),
+    'app/dist/launch/start-built.js',
   ],
   note: 'renderer/dist/built-from.txt',
 };

@@ -27,13 +27,18 @@ describe('the files that go into the installers', () => {
     expect(Object.keys(environments)).toContain('worker');
     for (const { build } of Object.values(environments)) {
       const { outDir, rolldownOptions } = build!;
-      const { entryFileNames } = rolldownOptions!.output as { entryFileNames: string };
+      const names = rolldownOptions!.output as { entryFileNames: string; chunkFileNames: string };
       expect(outDir).toBe('app/dist/electron');
-      const ending = entryFileNames.split('.').at(-1);
+      const ending = names.entryFileNames.split('.').at(-1);
       expect(list('files')).toContain(`app/dist/electron/*.${ending}`);
+      // What a script loads later lies there too, in no folder of its own.
+      expect(names.chunkFileNames).toBe('[name]-[hash].js');
     }
     // The job starter looks beside its own script, which after the build is the program's.
-    expect(readFileSync(join(ROOT, 'app/background/run-job.ts'), 'utf8')).toContain("'worker.js'");
+    const { entryFileNames } = environments.worker!.build!.rolldownOptions!.output as {
+      entryFileNames: string;
+    };
+    expect(viteConfig.define).toEqual({ BUILT_WORKER: JSON.stringify(entryFileNames) });
   });
 
   it('are there: no entry names what is gone', () => {
