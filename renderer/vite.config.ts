@@ -10,7 +10,7 @@ const CANVAS = /node_modules[\\/](konva|react-konva|react-reconciler|its-fine)[\
 const PAPERS = /[\\/]core[\\/](setout|show|roster|drilling)[\\/](?!drilled-places|drilling-wish|sheet-inks)/;
 /** The first script and all that it needs. */
 const FIRST =
-  /renderer[\\/](first|client[\\/](ahead|session-header)|route[\\/]addresses)\.ts|app[\\/]contract[\\/]session\.ts/;
+  /renderer[\\/](first|client[\\/](prefetch|session-header)|route[\\/]addresses)\.ts|app[\\/]contract[\\/]session\.ts/;
 const SHARED = /renderer[\\/](?!jobs|pages|shell)\w+[\\/]/;
 
 /** The files of the pose model that the page may ask for: the script, both builds of its WebAssembly, one model. */

@@ -13,11 +13,15 @@ export function useProgress(active: boolean): CallOutput<'work.progress'> {
       setProgress(null);
       return;
     }
+    let wanted = true;
     const timer = setInterval(async () => {
       const result = await call('work.progress', {});
-      if (result.ok) setProgress(result.value);
+      if (wanted && result.ok) setProgress(result.value);
     }, EVERY_MS);
-    return () => clearInterval(timer);
+    return () => {
+      wanted = false;
+      clearInterval(timer);
+    };
   }, [active]);
   return progress;
 }

@@ -1,13 +1,16 @@
 import { useSyncExternalStore } from 'react';
 import { screenName } from './screen-scale.ts';
 
-/** A window brought to another screen, or zoomed, tells of it by one of these. */
-const EVENTS = ['resize', 'focus', 'pointerenter'] as const;
-
+/** A window brought to another screen, or zoomed, tells of it by one of these. The pointer enters the page, not the window. */
 function listen(changed: () => void): () => void {
-  for (const event of EVENTS) window.addEventListener(event, changed);
+  const page = document.documentElement;
+  window.addEventListener('resize', changed);
+  window.addEventListener('focus', changed);
+  page.addEventListener('pointerenter', changed);
   return () => {
-    for (const event of EVENTS) window.removeEventListener(event, changed);
+    window.removeEventListener('resize', changed);
+    window.removeEventListener('focus', changed);
+    page.removeEventListener('pointerenter', changed);
   };
 }
 

@@ -10,13 +10,18 @@ export function draftsSettled(): Promise<unknown> {
 
 /** Waits for a document's end as well: a draft that is being sent may be followed by a newer one. */
 export function waitForClose(closed: Promise<void>): void {
-  lastKept = Promise.allSettled([lastKept, closed]);
+  waitForToo(closed);
+}
+
+/** Adds to what `draftsSettled` waits for; what it already waited for stays. */
+function waitForToo(more: Promise<unknown>): void {
+  lastKept = Promise.allSettled([lastKept, more]);
 }
 
 /** Keeps a fit's draft through the contract. */
 export const keepDraft: Keep = async (draft) => {
   const asked = call('drafts.save', draft);
-  lastKept = asked;
+  waitForToo(asked);
   const result = await asked;
   if (result.ok) return { kind: 'kept', savedAt: result.value.savedAt };
   const { code, message } = result.error;

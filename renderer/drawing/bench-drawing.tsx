@@ -176,11 +176,12 @@ function useRestyle(canvas: BenchCanvas | null, density: number): void {
   // biome-ignore lint/correctness/useExhaustiveDependencies: density and display are what makes a new style
   useEffect(() => {
     if (!canvas) return;
-    const restyle = () => canvas.restyle(currentFormat());
+    let isThere = true;
+    const restyle = () => isThere && canvas.restyle(currentFormat());
     restyle();
     // The alphabets of the drawing's own words. Letters of another one are fetched when they are first drawn.
     const { fonts } = window.document;
-    void Promise.all(FONTS.map((font) => fonts.load(font))).then(restyle);
+    void Promise.allSettled(FONTS.map((font) => fonts.load(font))).then(restyle);
     fonts.addEventListener('loadingdone', restyle);
     const dark = window.matchMedia('(prefers-color-scheme: dark)');
     // The theme's own listener sets the colours first; a frame later they can be read.
@@ -190,6 +191,7 @@ function useRestyle(canvas: BenchCanvas | null, density: number): void {
     const observer = new MutationObserver(restyle);
     observer.observe(root, { attributes: true, attributeFilter: ['data-theme'] });
     return () => {
+      isThere = false;
       fonts.removeEventListener('loadingdone', restyle);
       dark.removeEventListener('change', later);
       observer.disconnect();

@@ -8,9 +8,12 @@ import { readLeaves } from '../../app/store/record-rows.ts';
 import type { RecordRef } from '../../app/store/record-versions.ts';
 import type { Store } from '../../app/store/store.ts';
 
+/** How large a bundle's files may be; as usual where it is not given. */
+export type Sizes = Parameters<typeof bundleSteps>[2];
+
 /** Everything of a store as a bundle's bytes. */
-export function bundleOf(store: Store): Uint8Array {
-  const steps = bundleSteps(store, '0.0.0');
+export function bundleOf(store: Store, sizes?: Sizes): Uint8Array {
+  const steps = bundleSteps(store, '0.0.0', sizes);
   for (;;) {
     const step = steps.next();
     if (step.done) return step.value;

@@ -82,6 +82,11 @@ describe('the hand on the drawing', () => {
     await page.getByRole('menuitem', { name: /^Undo: lock/ }).click();
     await page.getByRole('button', { name: /^Lock Knee pad/ }).waitFor();
     await page.mouse.click(x, y, { button: 'right' });
+    await page.keyboard.press('Escape');
+    // The keyboard's menu is of the handle that has the focus, wherever the pointer is.
+    await page.locator('[data-grip="rearRest/plan"]').focus();
+    await page.keyboard.press('ContextMenu');
+    await page.getByRole('menuitem', { name: 'Lock Rear rest' }).waitFor();
     await page.getByRole('menuitem', { name: 'Duplicate this fit' }).click();
     await page.getByRole('heading', { level: 1, name: 'Menu (2)' }).waitFor();
     expect(page.url()).not.toContain(id);

@@ -1,6 +1,7 @@
 import type { Format } from '../../../app/language/format.ts';
 import { COORDINATES, type FittingCoordinate, isAngle } from '../../../core/document/coordinates.ts';
 import { withUnit } from '../../../core/text/with-unit.ts';
+import { toDegrees } from '../../../core/units/angle.ts';
 import { LENGTH_UNITS } from '../../../core/units/length-text.ts';
 import { say } from '../../language/messages.ts';
 import type { StepEffect, StepSizes } from './step-effects.ts';
@@ -19,7 +20,7 @@ const WHOLE_FROM = 9.95;
 export function effectText({ id, unit, by }: StepEffect, format: Format): string {
   if (by === null) return '–';
   const tenths = { decimals: 1, signed: true } as const;
-  if (unit === 'rad') return format.degrees((by * 180) / Math.PI, tenths);
+  if (unit === 'rad') return format.degrees(toDegrees(by), tenths);
   if (unit === '1') {
     const decimals = Math.abs(by * 100) < WHOLE_FROM ? 1 : 0;
     return withUnit(format.number(by * 100, { ...tenths, decimals }), '%');

@@ -41,7 +41,7 @@ function StockOf({ fitting, change, boatId }: FromStockProps & { boatId: string 
 
   return (
     <SelectField
-      label={say(fitting === 'kneePad' ? 'boat.stock.choose.pad' : 'boat.stock.choose.pad')}
+      label={say('boat.stock.choose.pad')}
       value={now < 0 ? NONE : String(now)}
       onChange={take}
       options={[

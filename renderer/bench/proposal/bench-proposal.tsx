@@ -8,6 +8,7 @@ import { useJob } from '../../jobs/use-job.ts';
 import { say, sayCount, words } from '../../language/messages.ts';
 import { Button } from '../../ui/button.tsx';
 import { ChoiceField } from '../../ui/fields/choice-field.tsx';
+import { ProgressLine } from '../../ui/progress-line.tsx';
 import { useDocument, useFit } from '../bench-context.tsx';
 import { nameInSeat } from '../crew-names.ts';
 import { moveText } from './offer-text.ts';
@@ -70,19 +71,16 @@ export function BenchProposal() {
 
 function Working({ tried, onStop }: { tried: number; onStop: () => void }) {
   return (
-    <p className="proposal row" role="status">
-      <progress aria-label={say('proposal.working')} />
-      <span>{say('proposal.tried', { count: tried })}</span>
-      <Button
-        look="words"
-        onClick={() => {
+    <div className="proposal">
+      <ProgressLine
+        name={say('proposal.working')}
+        text={say('proposal.tried', { count: tried })}
+        onStop={() => {
           onStop();
           announce(say('problem.cancelled'));
         }}
-      >
-        {say('archive.work.stop')}
-      </Button>
-    </p>
+      />
+    </div>
   );
 }
 

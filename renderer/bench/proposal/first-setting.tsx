@@ -8,6 +8,7 @@ import type { FoundProposal } from '../../jobs/least-change.ts';
 import { useJob } from '../../jobs/use-job.ts';
 import { say } from '../../language/messages.ts';
 import { Button } from '../../ui/button.tsx';
+import { ProgressLine } from '../../ui/progress-line.tsx';
 import { coordinateText } from '../change-text.ts';
 import { coordinateName } from '../coordinates.ts';
 import { nameInSeat } from '../crew-names.ts';
@@ -55,13 +56,11 @@ export function FirstSetting(props: {
 
   if (current && state.kind === 'working') {
     return (
-      <p className="row" role="status">
-        <progress aria-label={say('proposal.working')} />
-        <span>{say('proposal.tried', { count: state.progress.at(-1) ?? 0 })}</span>
-        <Button look="words" onClick={forget}>
-          {say('archive.work.stop')}
-        </Button>
-      </p>
+      <ProgressLine
+        name={say('proposal.working')}
+        text={say('proposal.tried', { count: state.progress.at(-1) ?? 0 })}
+        onStop={forget}
+      />
     );
   }
   if (current && state.kind === 'done') {

@@ -151,7 +151,7 @@ export class DrawingPointer {
   private openMenu(event: MouseEvent): void {
     if (!this.isOnPaper(event) || this.holding) return;
     event.preventDefault();
-    const focused = (event.target as Element).closest<HTMLElement>('[data-pointerle]')?.dataset.pointerle;
+    const focused = (event.target as Element).closest<HTMLElement>('[data-handle]')?.dataset.handle;
     const handle = (focused as HandleId | undefined) ?? this.handleAt(this.pointOf(event), 'mouse');
     if (handle) this.store.setState({ chosen: handle });
     this.store.setState({ menu: { ...this.pointOf(event), handle } });

@@ -1,4 +1,4 @@
-import { useState } from 'react';
+import { useEffect, useState } from 'react';
 import { say } from '../../language/messages.ts';
 
 /** Share of the height that the drawing has in a narrow window, percent. */
@@ -12,9 +12,9 @@ const within = (share: number) => Math.min(SHARE.most, Math.max(SHARE.least, Mat
 /** In a narrow window, between drawing and margin: dragged, or moved by the arrow keys. Sets the share on its parent. */
 export function BenchDivider({ sheet }: { sheet: React.RefObject<HTMLElement | null> }) {
   const [share, setShare] = useState(lastShare);
+  useEffect(() => sheet.current?.style.setProperty('--drawing-share', `${share}%`), [sheet, share]);
   function set(to: number): void {
     lastShare = within(to);
-    sheet.current?.style.setProperty('--drawing-share', `${lastShare}%`);
     setShare(lastShare);
   }
   function drag({ clientY, currentTarget, pointerId }: React.PointerEvent): void {

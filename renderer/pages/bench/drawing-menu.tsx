@@ -1,7 +1,6 @@
 import { useRef } from 'react';
 import { Menu, MenuItem, Popover } from 'react-aria-components';
 import { useStore } from 'zustand';
-import { announce } from '../../announce/announce.ts';
 import { useDocument, useFit } from '../../bench/bench-context.tsx';
 import { toggleLock } from '../../bench/lock-part.ts';
 import type { InteractionStore } from '../../drawing/interaction/interaction-state.ts';
@@ -84,9 +83,7 @@ function useFitActions(): MenuAction[] {
     {
       id: 'duplicate',
       name: say('menu.duplicate'),
-      run: () => {
-        void duplicateAndOpen(document.getState().fit).then((error) => error && announce(error.message));
-      },
+      run: () => void duplicateAndOpen(document.getState().fit),
     },
   ];
 }

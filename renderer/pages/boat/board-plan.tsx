@@ -12,7 +12,7 @@ import { say } from '../../language/messages.ts';
 import { Button } from '../../ui/button.tsx';
 import { MeasureField } from '../../ui/fields/measure-field.tsx';
 import { Tick } from '../../ui/fields/tick.tsx';
-import { WorkLine } from '../../ui/work-line.tsx';
+import { ProgressLine } from '../../ui/progress-line.tsx';
 import { BoardPlanTable } from './board-plan-table.tsx';
 
 /** How far a fitting may usually be moved for a shared hole, metres, and the most that may be asked. */
@@ -76,7 +76,7 @@ function Planner({ id, boat, fits, onSaved }: PlannerProps) {
       <Button disabled={busy || chosen.length === 0} onClick={() => void plan()}>
         {say('board.plan')}
       </Button>
-      <WorkLine active={busy} />
+      {busy && <ProgressLine name={say('board.plan')} text={say('proposal.working')} onStop={job.cancel} />}
       {found && !busy && (
         <BoardPlanTable id={id} boat={boat} fits={found.fits} answer={found.answer} onSaved={onSaved} />
       )}

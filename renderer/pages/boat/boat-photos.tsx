@@ -42,6 +42,12 @@ function usePhotos(boatId: string) {
     setProblem(words().sentences(problems) || null);
   }
 
+  async function describe({ id }: PhotoRecord, caption: string): Promise<void> {
+    const result = await call('photos.describe', { id, caption });
+    setRefusal(result.ok ? null : result.error);
+    asked.reload();
+  }
+
   async function remove(photo: PhotoRecord): Promise<void> {
     const opened = await call('photos.open', { id: photo.id });
     const result = await call('photos.remove', { id: photo.id });
@@ -54,12 +60,12 @@ function usePhotos(boatId: string) {
     if (await add(caption, data)) setRemoved(null);
   }
 
-  return { asked, refusal, problem, removed, choose, remove, bringBack };
+  return { asked, refusal, problem, removed, choose, describe, remove, bringBack };
 }
 
 /** A boat's photographs: added, described, removed, brought back. */
 export function BoatPhotos({ boatId }: { boatId: string }) {
-  const { asked, refusal, problem, removed, choose, remove, bringBack } = usePhotos(boatId);
+  const { asked, refusal, problem, removed, choose, describe, remove, bringBack } = usePhotos(boatId);
   const photos = asked.value;
   return (
     <section>
@@ -74,7 +80,7 @@ export function BoatPhotos({ boatId }: { boatId: string }) {
             photo={photo}
             number={i + 1}
             onRemove={() => remove(photo)}
-            onDescribed={asked.reload}
+            onDescribe={(caption) => void describe(photo, caption)}
           />
         ))}
       </ul>
@@ -107,17 +113,20 @@ export function BoatPhotos({ boatId }: { boatId: string }) {
 
 const MEGABYTE = 1024 * 1024;
 
-function Photo(props: { photo: PhotoRecord; number: number; onRemove: () => void; onDescribed: () => void }) {
-  const { photo, number, onRemove } = props;
+function Photo(props: {
+  photo: PhotoRecord;
+  number: number;
+  onRemove: () => void;
+  onDescribe: (caption: string) => void;
+}) {
+  const { photo, number, onRemove, onDescribe } = props;
   const { value: picture } = useCall('photos.open', { id: photo.id });
   const [caption, setCaption] = useState(photo.caption);
   const [large, setLarge] = useState(false);
   const format = useFormat();
   const name = caption ? say('photos.picture.named', { number, caption }) : say('photos.picture', { number });
-  const keep = async () => {
-    if (caption === photo.caption) return;
-    await call('photos.describe', { id: photo.id, caption });
-    props.onDescribed();
+  const keep = () => {
+    if (caption !== photo.caption) onDescribe(caption);
   };
   return (
     <li className={large ? 'photo large' : 'photo'}>

@@ -1,6 +1,7 @@
 import type { CallOutput } from '../../../app/contract/contract.ts';
-import type { CallError, CallResult } from '../../../app/contract/result.ts';
+import type { CallResult } from '../../../app/contract/result.ts';
 import type { Fit } from '../../../core/document/fit-schema.ts';
+import { announce } from '../../announce/announce.ts';
 import { call } from '../../client/client.ts';
 import { go } from '../../route/route.ts';
 import { copyName } from './fit-name.ts';
@@ -12,10 +13,9 @@ export async function duplicateFit(fit: Fit): Promise<CallResult<CallOutput<'fit
   return call('fits.create', { fit: { ...fit, name: copyName(fit.name, taken) } });
 }
 
-/** The same, and opens it. Gives back why not, or null. */
-export async function duplicateAndOpen(fit: Fit): Promise<CallError | null> {
+/** The same, and opens it; a refusal is announced. */
+export async function duplicateAndOpen(fit: Fit): Promise<void> {
   const made = await duplicateFit(fit);
-  if (!made.ok) return made.error;
-  go({ page: 'fit', id: made.value.id });
-  return null;
+  if (made.ok) go({ page: 'fit', id: made.value.id });
+  else announce(made.error.message);
 }

@@ -1,4 +1,4 @@
-import { useState } from 'react';
+import { useEffect, useRef, useState } from 'react';
 import type { Seat } from '../../../core/document/seat-schema.ts';
 import type { ImageSize, Pixel } from '../../../core/photograph/camera.ts';
 import { jointsFromLandmarks, type ProposedJoint } from '../../../core/photograph/joints-from-landmarks.ts';
@@ -24,6 +24,11 @@ export function ProposeJoints(props: {
 }) {
   const { study, seat, reading } = props;
   const [state, setState] = useState<State>({ kind: 'idle' });
+  // Marks may be set while the model works: its proposals are added to the study as it is then.
+  const latest = useRef(study);
+  useEffect(() => {
+    latest.current = study;
+  });
 
   async function propose(): Promise<void> {
     setState({ kind: 'working' });
@@ -35,7 +40,7 @@ export function ProposeJoints(props: {
         .filter(isMarked)
         .filter(({ pixel }) => isInside(pixel, study.image));
       if (joints.length === 0) return setState({ kind: 'nobody' });
-      props.onProposed(withProposals(study, joints));
+      props.onProposed(withProposals(latest.current, joints));
       setState({ kind: 'proposed', count: joints.length });
     } catch {
       setState({ kind: 'failed' });

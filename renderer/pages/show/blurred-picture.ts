@@ -27,7 +27,11 @@ export async function blurredPicture({ id, study }: PhotoRecord): Promise<Blurre
   if (!opened.ok) return null;
   const picture = new Image();
   picture.src = `data:${opened.value.mime};base64,${opened.value.data}`;
-  await picture.decode();
+  try {
+    await picture.decode();
+  } catch {
+    return null;
+  }
   const box = shownBox(study.joints, study.image, face);
   const shrink = Math.min(1, LONGEST / Math.max(box.width, box.height));
   const width = Math.max(1, Math.round(box.width * shrink));
@@ -39,19 +43,22 @@ export async function blurredPicture({ id, study }: PhotoRecord): Promise<Blurre
   return { kind: 'picture', data, width, height };
 }
 
-/** The same for a page; null until it is there. */
+/** The same for a page; null until it is there, and while another photograph's is still the last one made. */
 export function useBlurredPicture(photo: PhotoRecord): BlurredPicture | null {
-  const [made, setMade] = useState<BlurredPicture | null>(null);
+  const [made, setMade] = useState<{
+    readonly of: PhotoRecord;
+    readonly picture: BlurredPicture | null;
+  } | null>(null);
   useEffect(() => {
     let current = true;
     void blurredPicture(photo).then((picture) => {
-      if (current) setMade(picture);
+      if (current) setMade({ of: photo, picture });
     });
     return () => {
       current = false;
     };
   }, [photo]);
-  return made;
+  return made?.of === photo ? made.picture : null;
 }
 
 function canvasOf(width: number, height: number): [HTMLCanvasElement, CanvasRenderingContext2D] {

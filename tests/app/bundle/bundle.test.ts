@@ -5,7 +5,6 @@ import { BUNDLE_FORMAT, BUNDLE_LIMITS } from '../../../app/bundle/bundle-format.
 import { packedBytes } from '../../../app/bundle/packed.ts';
 import { bundleItems } from '../../../app/bundle/read-bundle.ts';
 import { unpackBundle } from '../../../app/bundle/unpack.ts';
-import { bundleSteps } from '../../../app/bundle/write-bundle.ts';
 import { createFit, saveDraft } from '../../../app/store/fits.ts';
 import type { Incoming, IncomingFit } from '../../../app/store/incoming.ts';
 import { listMeasurings, saveMeasuring } from '../../../app/store/measurings.ts';
@@ -17,6 +16,7 @@ import { athletes, boats, paddles } from '../../../app/store/roster.ts';
 import type { Store } from '../../../app/store/store.ts';
 import { saveTrial } from '../../../app/store/trials.ts';
 import { trialSchema } from '../../../core/trial/observation.ts';
+import { bundleOf } from '../exchange.ts';
 import { inventedAthlete, inventedBoat, inventedFit, inventedPaddle, inventedPicture } from '../invented.ts';
 import { temporaryStore } from '../temporary.ts';
 
@@ -51,14 +51,6 @@ function filledStore(): Store {
     if (i > 0) saveDraft(store, { id, fit: inventedFit({ name: `Fit ${i}`, padAftM: 0.2 }) });
   }
   return store;
-}
-
-function bundleOf(store: Store): Uint8Array {
-  const steps = bundleSteps(store, '0.0.0');
-  for (;;) {
-    const step = steps.next();
-    if (step.done) return step.value;
-  }
 }
 
 /** Everything in a bundle; throws its refusal. */

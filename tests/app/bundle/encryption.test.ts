@@ -69,7 +69,7 @@ describe('a file encrypted with a passphrase', () => {
         const turned = Buffer.from(locked);
         turned[at] = turned[at]! ^ turn;
         await expect(open(turned)).rejects.toSatisfy(isRefusal);
-        if (at < locked.length) await expect(open(locked.subarray(0, at))).rejects.toSatisfy(isRefusal);
+        await expect(open(locked.subarray(0, at))).rejects.toSatisfy(isRefusal);
       }),
       { numRuns: 25, seed: 17 },
     );

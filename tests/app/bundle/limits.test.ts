@@ -5,7 +5,6 @@ import { BundleTooLarge } from '../../../app/bundle/pack.ts';
 import { packedBytes } from '../../../app/bundle/packed.ts';
 import { bundleItems } from '../../../app/bundle/read-bundle.ts';
 import { unpackBundle } from '../../../app/bundle/unpack.ts';
-import { bundleSteps } from '../../../app/bundle/write-bundle.ts';
 import { eraseEverywhere } from '../../../app/store/erase-everywhere.ts';
 import { createFit, saveDraft } from '../../../app/store/fits.ts';
 import { mergeIn } from '../../../app/store/merge.ts';
@@ -17,18 +16,9 @@ import type { Store } from '../../../app/store/store.ts';
 import { saveTrial } from '../../../app/store/trials.ts';
 import type { Athlete } from '../../../core/document/athlete-schema.ts';
 import { trialSchema } from '../../../core/trial/observation.ts';
+import { bundleOf, type Sizes } from '../exchange.ts';
 import { inventedAthlete, inventedBoat, inventedFit } from '../invented.ts';
 import { temporaryStore } from '../temporary.ts';
-
-type Sizes = Parameters<typeof bundleSteps>[2];
-
-function bundleOf(store: Store, sizes?: Sizes): Uint8Array {
-  const steps = bundleSteps(store, '0.0.0', sizes);
-  for (;;) {
-    const step = steps.next();
-    if (step.done) return step.value;
-  }
-}
 
 /** A fit with so many revisions, as many trials of the first of them, and a draft; gives the first revision's athlete. */
 function longHistory(

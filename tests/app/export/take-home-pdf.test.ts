@@ -120,10 +120,10 @@ describe('a take-home page', () => {
     const long = 'A reason that goes on and on. '.repeat(66);
     const { file, words } = printed({ before: earlier(), reason: long });
     expect(file.pages).toHaveLength(1);
-    const { texts, height } = file.pages[0]!;
-    for (const { at } of texts) expect(at[1]).toBeGreaterThan(14.9);
-    expect(height).toBeGreaterThan(0);
+    for (const { at } of file.pages[0]!.texts) expect(at[1]).toBeGreaterThan(14.9);
     expect(words).toContain('A reason that goes on');
+    expect(squeezed(words)).toContain(squeezed(english.say('athlete-page.more')));
+    expect(squeezed(printed().words)).not.toContain(squeezed(english.say('athlete-page.more')));
   });
 
   it('shows before and after in one picture only when something changed', () => {

@@ -27,13 +27,14 @@ function printed(paper: PaperName, drawings = templates) {
 
 const distance = (a: readonly number[], b: readonly number[]) => Math.hypot(a[0]! - b[0]!, a[1]! - b[1]!);
 
-/** Distances from the first point of a line to every other, which no placing on a page can change. */
-const spans = (points: readonly (readonly number[])[]) => points.map((point) => distance(points[0]!, point));
+/** Where the points of a line lie from its first one, which no moving on a page can change; a mirror image has others. */
+const fromFirst = (points: readonly (readonly number[])[]) =>
+  points.map((point) => [point[0]! - points[0]![0]!, point[1]! - points[0]![1]!]);
 
 function sameShape(a: readonly (readonly number[])[], b: readonly (readonly number[])[]): boolean {
   if (a.length !== b.length) return false;
-  const [mine, theirs] = [spans(a), spans(b)];
-  return mine.every((span, k) => Math.abs(span - theirs[k]!) <= SCALE_TOLERANCE_MM);
+  const [mine, theirs] = [fromFirst(a), fromFirst(b)];
+  return mine.every((point, k) => distance(point, theirs[k]!) <= SCALE_TOLERANCE_MM);
 }
 
 /** Every line of a drawing as points; rings come back to their first point, as a closed path does. */

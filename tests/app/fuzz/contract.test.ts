@@ -11,7 +11,6 @@ import {
   bundleBoats,
   bundlePaddles,
 } from '../../../app/bundle/bundle-format.ts';
-import { bundleSteps } from '../../../app/bundle/write-bundle.ts';
 import { type CallName, contract } from '../../../app/contract/contract.ts';
 import { callErrorSchema } from '../../../app/contract/result.ts';
 import { createLoopbackShell, type LoopbackShell } from '../../../app/loopback/loopback-shell.ts';
@@ -24,6 +23,7 @@ import { damageOf } from '../../../app/store/integrity.ts';
 import { saveRevision } from '../../../app/store/revisions.ts';
 import { athletes, boats } from '../../../app/store/roster.ts';
 import { cases } from '../../cases.ts';
+import { bundleOf } from '../exchange.ts';
 import { inventedAthlete, inventedBoat, inventedFit } from '../invented.ts';
 import { temporaryFolder } from '../temporary.ts';
 import { arbitraryOf, disturbed } from './arbitrary-of.ts';
@@ -57,12 +57,7 @@ beforeAll(() => {
     const { id } = createFit(store, inventedFit({ athlete }));
     saveRevision(store, { fitId: id, fit: inventedFit({ athlete }), name: `Revision ${i}`, reason: '' });
   }
-  const steps = bundleSteps(store, '0.0.0');
-  for (let step = steps.next(); ; step = steps.next()) {
-    if (!step.done) continue;
-    soundBundle = step.value;
-    break;
-  }
+  soundBundle = bundleOf(store);
 });
 afterAll(() => {
   console.log('refused:', Object.fromEntries(refusals));

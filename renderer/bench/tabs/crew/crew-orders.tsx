@@ -7,6 +7,7 @@ import { useFormat } from '../../../display/use-display.ts';
 import { useJob } from '../../../jobs/use-job.ts';
 import { say, words } from '../../../language/messages.ts';
 import { Button } from '../../../ui/button.tsx';
+import { ProgressLine } from '../../../ui/progress-line.tsx';
 import { DataTable } from '../../../ui/table/data-table.tsx';
 import { useDocument, useFit } from '../../bench-context.tsx';
 import { orderText } from '../../crew-names.ts';
@@ -17,19 +18,18 @@ export function CrewOrders() {
   const fit = useFit((state) => state.fit);
   const { state, start, stop } = useJob('compareSeatingOrders');
   const judged = state.kind === 'idle' ? [] : state.progress;
-  const latest = judged.at(-1);
+  const { done, all } = judged.at(-1) ?? { done: 0, all: 0 };
   const current = state.kind !== 'idle' && state.input === fit;
 
   return (
     <>
       {state.kind === 'working' && (
-        <p className="row">
-          <progress max={latest?.all ?? 1} value={latest?.done ?? 0} aria-label={say('crew.orders')} />
-          <span>{say('crew.orders.progress', { done: latest?.done ?? 0, all: latest?.all ?? 0 })}</span>
-          <Button look="words" onClick={stop}>
-            {say('archive.work.stop')}
-          </Button>
-        </p>
+        <ProgressLine
+          name={say('crew.orders')}
+          text={say('crew.orders.progress', { done, all })}
+          share={{ done, of: all }}
+          onStop={stop}
+        />
       )}
       {state.kind !== 'working' && !(current && state.kind === 'done') && (
         <Button onClick={() => start(fit)}>{say('crew.orders.compare')}</Button>

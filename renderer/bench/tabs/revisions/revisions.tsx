@@ -17,8 +17,8 @@ import './revisions.css';
 /** The revision block: every named state, newest first; each can be compared, shown or restored. */
 export function Revisions(props: BenchTabProps) {
   const { compared } = props;
-  const { revisions, more } = useEarlier(props);
   const [refusal, setRefusal] = useState<CallError | null>(null);
+  const { revisions, more } = useEarlier(props, setRefusal);
 
   async function fetch(id: string, use: (fetched: FetchedRevision) => void): Promise<void> {
     const result = await call('revisions.open', { id });
@@ -64,16 +64,21 @@ export function Revisions(props: BenchTabProps) {
 }
 
 /** The revisions that came with the fit, and those before them that were asked for; `more` asks for the next ones, where there are any. */
-function useEarlier({ fitId, revisions }: Pick<BenchTabProps, 'fitId' | 'revisions'>) {
-  const [earlier, setEarlier] = useState<readonly RevisionSummary[]>([]);
+function useEarlier(
+  { fitId, revisions }: Pick<BenchTabProps, 'fitId' | 'revisions'>,
+  setRefusal: (refusal: CallError | null) => void,
+) {
+  // Those that came with the fit are kept too: each revision saved since then pushes one of them out of `revisions`.
+  const [seen, setSeen] = useState<readonly RevisionSummary[]>(revisions);
   const [isAll, setIsAll] = useState(false);
-  const all = [...revisions, ...earlier];
+  const all = [...revisions, ...seen.filter(({ id }) => !revisions.some((one) => one.id === id))];
   const before = all.at(-1)?.number ?? 1;
   const more = async () => {
     const result = await call('revisions.list', { fitId, before });
+    setRefusal(result.ok ? null : result.error);
     if (!result.ok) return;
     setIsAll(result.value.length === 0);
-    setEarlier([...earlier, ...result.value]);
+    setSeen([...all, ...result.value]);
   };
   return { revisions: all, more: isAll || before === 1 ? null : more };
 }

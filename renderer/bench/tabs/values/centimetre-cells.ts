@@ -3,20 +3,17 @@ import { type FittingCoordinate, isAngle } from '../../../../core/document/coord
 import type { Quantity } from '../../../../core/evaluation/finding.ts';
 import type { Derivative } from '../../../../core/optimise/sensitivity.ts';
 import { isYesOrNo } from '../../../../core/text/sentences.ts';
-import { LENGTH_UNITS } from '../../../../core/units/length-text.ts';
-
-/** A step of place: a centimetre, or half an inch where inches are read; a step of turn: five degrees. */
-const TURN_DEG = 5;
+import { stepsFor } from '../../card/effect-text.ts';
 
 /** How much of a coordinate one step of the table is, in its own unit. */
 export function tableStepOf(coordinate: FittingCoordinate, format: Format): number {
-  if (isAngle(coordinate)) return TURN_DEG;
-  return format.lengthUnit === 'in' ? LENGTH_UNITS.in / 2 : 0.01;
+  const { placeM, turnDeg } = stepsFor(format);
+  return isAngle(coordinate) ? turnDeg : placeM;
 }
 
 /** The step of place as it is written: "1 cm", "1/2 in". */
 export function stepText(format: Format): string {
-  return format.spokenLength(format.lengthUnit === 'in' ? LENGTH_UNITS.in / 2 : 0.01);
+  return format.spokenLength(stepsFor(format).placeM);
 }
 
 /** Quantities that have a slope at all: yes and no, and what is given, have none. */

@@ -9,6 +9,7 @@ import { say } from '../../../language/messages.ts';
 import { quantityName } from '../../../language/sentences.ts';
 import { Button } from '../../../ui/button.tsx';
 import { useFit, useSlow } from '../../bench-context.tsx';
+import { isNothing } from '../../card/effect-text.ts';
 import { cellText, hasSlope, stepText, tableStepOf } from './centimetre-cells.ts';
 
 /** The coordinates of each fitting, in the table's order of columns. */
@@ -106,7 +107,7 @@ function SlopeRow(props: {
       {COLUMNS.flatMap(({ coordinates }) => coordinates).map((coordinate) => {
         const found = derivatives[coordinate]?.find((d) => d.id === quantity.id && d.seat === quantity.seat);
         const text = cellText(found, { step: tableStepOf(coordinate, format), format });
-        const none = text === null || Number(text.replace('\u{2212}', '-').replace(',', '.')) === 0;
+        const none = text === null || isNothing(text);
         return (
           <td key={coordinate} className={none ? 'numeric none' : 'numeric'}>
             {text === null ? '–' : none ? say('centimetre.nothing') : text}

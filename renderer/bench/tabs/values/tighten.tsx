@@ -18,7 +18,9 @@ export function Tighten({ id, seat }: { id: string; seat: number | null }) {
   const quantity = report.quantities.find((q) => q.id === id && q.seat === seat);
   if (!quantity?.sd || !fit.seats[athleteOf]?.athlete) return null;
   if (state.kind === 'working') return <p className="soft">{say('proposal.working')}</p>;
-  if (state.kind === 'done' && state.input.fit === fit) {
+  const isAnswered =
+    state.kind === 'done' && state.input.fit === fit && state.input.goal.athleteOf === athleteOf;
+  if (isAnswered) {
     const write = intervalWriter(format, quantity);
     const lines = tightenLines(state.result, { write, athlete: nameInSeat(fit, athleteOf) });
     return (
