@@ -1,5 +1,6 @@
 import { inverseOf } from '../posture/inverse.ts';
 import type { LeastSquares } from '../posture/minimise.ts';
+import { normalEquations } from '../posture/normal-equations.ts';
 
 /** Step of forward differences, in the unknown's own unit: all are of the order of one (radians, metres, spreads). */
 const STEP = 1e-6;
@@ -16,7 +17,9 @@ export function byDifferences(residualsAt: Residuals, terms: number): LeastSquar
       at.q = q;
       residualsAt(q, into);
     },
-    slopesThere: (into) => differenceSlopes(residualsAt, at.q, { terms, into }),
+    equationsThere(into, residuals) {
+      normalEquations(into, { slopes: differenceSlopes(residualsAt, at.q, { terms }), residuals });
+    },
   };
 }
 

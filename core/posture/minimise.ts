@@ -1,5 +1,5 @@
 import { scratch } from '../units/scratch.ts';
-import { dampedStep, equationsFor, type NormalEquations, normalEquations } from './normal-equations.ts';
+import { dampedStep, equationsFor, holdUnknowns, type NormalEquations } from './normal-equations.ts';
 
 /**
  * A sum of squares to be made small: `terms` residuals of some unknowns. It writes into the caller's arrays, so that a solve
@@ -10,8 +10,8 @@ export interface LeastSquares {
   readonly terms: number;
   /** Writes the residuals at `q`. */
   residualsAt(q: Float64Array, into: Float64Array): void;
-  /** Writes the slopes at the point of the last `residualsAt`: unknown by unknown, `terms` numbers each. */
-  slopesThere(into: Float64Array): void;
+  /** Writes JᵀJ (its lower half) and Jᵀr at the point of the last `residualsAt`, which found these residuals r of slopes J. */
+  equationsThere(into: NormalEquations, residuals: Float64Array): void;
 }
 
 /** A step smaller than this, radians, ends the search: a hundred-thousandth of a degree. */
@@ -48,7 +48,7 @@ const POOR_FACTOR = 4;
 /** Where a search ended. */
 export interface Minimum {
   readonly q: Float64Array;
-  /** The remaining sum of squares; no unit. */
+  /** The remaining sum of squares; no unit. The last step's part of it is by the linear prediction, true to rounding. */
   readonly cost: number;
   /** Steps of the search. */
   readonly iterations: number;
@@ -58,8 +58,9 @@ export interface Minimum {
 /**
  * Levenberg–Marquardt (Marquardt 1963) on Σ rᵢ² from `start`; unknowns that are not `free` stay where they are. Deterministic.
  * A step that does not lower the cost is not taken, so the end is never above the start. The unknowns are kept within
- * `farthest` of 0 (radians, for a stance); a step under `leastStep` ends the search. `converged` is false only where
- * `MOST_ITERATIONS` ran out: of 150 000 random stances, none; the most that one took was 42.
+ * `farthest` of 0 (radians, for a stance). A step under `leastStep` is the last one: it is taken without another look at the
+ * cost, which it changes by less than rounding matters. `converged` is false only where `MOST_ITERATIONS` ran out: of
+ * 150 000 random stances, none; the most that one took was 42.
  */
 export function minimise(
   problem: LeastSquares,
@@ -90,7 +91,7 @@ function search(
     leastStep,
   }: { start: readonly number[]; free: readonly boolean[]; farthest: number; leastStep: number },
 ): Minimum {
-  const { slopes, equations, step } = space;
+  const { equations, step } = space;
   let { q, next, residuals, there } = space;
   q.set(start);
   problem.residualsAt(q, residuals);
@@ -100,25 +101,31 @@ function search(
   let converged = false;
   while (!converged && iterations < MOST_ITERATIONS) {
     iterations++;
-    problem.slopesThere(slopes);
-    normalEquations(equations, { slopes, residuals, free });
-    let moved = 0;
+    problem.equationsThere(equations, residuals);
+    holdUnknowns(equations, free);
+    // No step is left to take, unless one is found below.
+    converged = true;
     while (damping < MOST_DAMPING) {
       dampedStep(equations, damping, step);
       moveBy(q, step, { free, farthest, next });
+      const gain = predictedGain(equations, damping, step);
+      if (longestMove(q, next) < leastStep) {
+        [q, next] = [next, q];
+        cost = Math.max(0, cost - gain);
+        break;
+      }
       problem.residualsAt(next, there);
       const nextCost = sumOfSquares(there);
       if (nextCost <= cost) {
-        moved = longestMove(q, next);
-        damping = nextDamping(damping, cost - nextCost, predictedGain(equations, damping, step));
+        damping = nextDamping(damping, cost - nextCost, gain);
         [q, next] = [next, q];
         [residuals, there] = [there, residuals];
         cost = nextCost;
+        converged = false;
         break;
       }
       damping *= DAMPING_FACTOR;
     }
-    converged = moved < leastStep;
   }
   return { q: q.slice(), cost, iterations, converged };
 }
@@ -133,7 +140,6 @@ interface SearchSpace {
   readonly next: Float64Array;
   readonly residuals: Float64Array;
   readonly there: Float64Array;
-  readonly slopes: Float64Array;
   readonly step: Float64Array;
   readonly equations: NormalEquations;
 }
@@ -148,9 +154,8 @@ function searchSpace(unknowns: number, terms: number): SearchSpace {
     next: new Float64Array(unknowns),
     residuals: new Float64Array(terms),
     there: new Float64Array(terms),
-    slopes: new Float64Array(unknowns * terms),
     step: new Float64Array(unknowns),
-    equations: equationsFor(unknowns, terms),
+    equations: equationsFor(unknowns),
   };
 }
 

@@ -7,6 +7,7 @@ import { figureSlopesTo } from './figure-slopes.ts';
 import { STANCE_UNKNOWNS } from './stance.ts';
 import type { StanceProblem } from './stance-problem.ts';
 import type { StanceSpace } from './stance-space.ts';
+import { MEASURES } from './stance-terms.ts';
 
 /*
  * The measures of a stance (`MEASURES`: radians, metres, and two cosines) and how they change: what every term of the objective
@@ -32,30 +33,31 @@ export function measureAt(space: StanceSpace, problem: StanceProblem, q: Float64
   into[11] = (dot(middle, soleWay) - dot(contacts.frontAnkle, soleWay)) / lengths.shank;
 }
 
-/** Finds the slopes of the figure that `measureAt` found last, and of its hip angles: what `slopeBy` writes from. */
+/** Writes the slopes of all measures where `measureAt` last found the figure: `measureSlopes`, per radian. */
 export function slopesAt(space: StanceSpace, problem: StanceProblem): void {
   figureSlopesTo(space.slopes, space.figure, problem);
   hipGradientTo(space.kneelingGradient, space.kneeling);
   hipGradientTo(space.frontGradient, space.front);
+  for (let k = 0; k < STANCE_UNKNOWNS.length; k++) slopeBy(space, problem, k);
 }
 
 /** Writes how the measures change per radian of one unknown: the chain rule from joint to measure, written out. */
-export function slopeBy(space: StanceSpace, problem: StanceProblem, unknown: number): void {
+function slopeBy(space: StanceSpace, problem: StanceProblem, unknown: number): void {
   const { kneelingGradient: kneeling, frontGradient: front, measureSlopes: into } = space;
   const { lengths, shankWay, soleWay, weighing } = problem;
   const slope = space.slopes[unknown]!;
   const { trunkUp, across, thighUp, frontHip, leg } = slope;
   const centre = centreSlopeTo(space.centre, { figure: space.figure, slope }, weighing);
-  for (let k = 0; k < STANCE_UNKNOWNS.length; k++) into[k] = k === unknown ? 1 : 0;
-  into[5] = leg.apart;
-  into[6] = dot(kneeling.up, trunkUp) + dot(kneeling.across, across) - dot(kneeling.thigh, thighUp);
-  into[7] =
+  const row = unknown * MEASURES.length;
+  into[row + 5] = leg.apart;
+  into[row + 6] = dot(kneeling.up, trunkUp) + dot(kneeling.across, across) - dot(kneeling.thigh, thighUp);
+  into[row + 7] =
     dot(front.up, trunkUp) +
     dot(front.across, across) +
     dot(front.thigh, leg.middle) -
     dot(front.thigh, frontHip);
-  into[8] = centre.x;
-  into[9] = centre.y;
-  into[10] = dot(thighUp, shankWay);
-  into[11] = dot(leg.middle, soleWay) / lengths.shank;
+  into[row + 8] = centre.x;
+  into[row + 9] = centre.y;
+  into[row + 10] = dot(thighUp, shankWay);
+  into[row + 11] = dot(leg.middle, soleWay) / lengths.shank;
 }

@@ -4,7 +4,8 @@ import type { HipGradient } from './angles.ts';
 import { blankFigure, type FigureParts, type MutableFigure, refit } from './figure.ts';
 import { blankCentreSlope, type CentreSlope } from './figure-masses.ts';
 import { blankFigureSlopes, type FigureSlopes } from './figure-slopes.ts';
-import { MEASURES, STANCE_TERMS } from './stance-terms.ts';
+import { STANCE_UNKNOWNS } from './stance.ts';
+import { MEASURES } from './stance-terms.ts';
 
 /** What both hip angles are measured between: trunk, line of the hips, thigh from hip to knee. */
 export interface MutableHipWays {
@@ -27,9 +28,12 @@ export interface StanceSpace {
   readonly frontGradient: HipGradient;
   /** Values by `MEASURES`. */
   readonly measures: Float64Array;
+  /** Per radian: unknown by unknown, in the order of `MEASURES`. The first measures are the unknowns, their slopes 1 and 0. */
   readonly measureSlopes: Float64Array;
-  /** Numbers of the terms that count where the figure stands. */
-  readonly counting: Uint8Array;
+  /** By `MEASURES`, of the terms that count where the figure stands: Σ 1/tolerance². */
+  readonly weights: Float64Array;
+  /** The same for Σ residual/tolerance. */
+  readonly pulls: Float64Array;
 }
 
 /** Room for the search of one problem. */
@@ -47,9 +51,17 @@ export function stanceSpace(parts: FigureParts): StanceSpace {
     kneelingGradient: gradient(),
     frontGradient: gradient(),
     measures: new Float64Array(MEASURES.length),
-    measureSlopes: new Float64Array(MEASURES.length),
-    counting: new Uint8Array(STANCE_TERMS.length),
+    measureSlopes: ownSlopes(),
+    weights: new Float64Array(MEASURES.length),
+    pulls: new Float64Array(MEASURES.length),
   };
+}
+
+/** Slopes of the measures with those of the unknowns themselves written in: they never change. */
+function ownSlopes(): Float64Array {
+  const slopes = new Float64Array(STANCE_UNKNOWNS.length * MEASURES.length);
+  for (let k = 0; k < STANCE_UNKNOWNS.length; k++) slopes[k * MEASURES.length + k] = 1;
+  return slopes;
 }
 
 const spaces = scratch<StanceSpace>();

@@ -1,6 +1,7 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { type LeastSquares, minimise, STEP_TOLERANCE } from '../../../core/posture/minimise.ts';
+import { normalEquations } from '../../../core/posture/normal-equations.ts';
 import { cases } from '../../cases.ts';
 
 type Row = (q: readonly number[]) => number;
@@ -16,14 +17,16 @@ function problemOf(rows: readonly Row[]): LeastSquares {
         into[i] = row(at);
       });
     },
-    slopesThere(into) {
+    equationsThere(into, residuals) {
       const h = 1e-6;
+      const slopes = new Float64Array(at.length * rows.length);
       at.forEach((_, k) => {
         const moved = (by: number) => at.map((v, i) => (i === k ? v + by : v));
         rows.forEach((row, i) => {
-          into[k * rows.length + i] = (row(moved(h)) - row(moved(-h))) / (2 * h);
+          slopes[k * rows.length + i] = (row(moved(h)) - row(moved(-h))) / (2 * h);
         });
       });
+      normalEquations(into, { slopes, residuals });
     },
   };
 }

@@ -49,11 +49,7 @@ describe('stanceObjective', () => {
     expect(lean(0.1)).toBeGreaterThan(lean(0));
   });
 
-  it('gives no slopes before it was asked for residuals, and as many terms as there are names', () => {
-    const objective = stanceObjective(problem);
-    expect(objective.terms).toBe(STANCE_TERMS.length);
-    const into = new Float64Array(objective.terms * STANCE_UNKNOWNS.length).fill(7);
-    objective.slopesThere(into);
-    expect([...into]).toEqual(new Array(into.length).fill(7));
+  it('has as many terms as there are names', () => {
+    expect(stanceObjective(problem).terms).toBe(STANCE_TERMS.length);
   });
 });

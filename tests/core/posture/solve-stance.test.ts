@@ -7,7 +7,7 @@ import { supportLoads } from '../../../core/support/support-loads.ts';
 import { cases } from '../../cases.ts';
 import { exampleSeat } from '../example/example-fit.ts';
 import { degrees, frame, place, plausible, unknownsOf } from './plausible.ts';
-import { residualsAt, slopesAt } from './residuals-at.ts';
+import { equationsAt, residualsAt, slopesAt } from './residuals-at.ts';
 
 const man = estimateBody({ stature: 1.8, mass: 80, sex: 'male' });
 
@@ -71,6 +71,28 @@ describe('the objective', () => {
         },
       ),
       { seed: 12, numRuns: cases(15, 60) },
+    );
+  });
+});
+
+describe('the equations of a step', () => {
+  it('are those of the slopes term by term, though terms of one measure are added up first', () => {
+    const unknown = fc.array(fc.double({ min: -0.6, max: 0.6, noNaN: true }), { minLength: 5, maxLength: 5 });
+    fc.assert(
+      fc.property(plausible, unknown, ({ body, seat }, q) => {
+        const problem = stanceProblem(body, seat, { phase: 'ready' });
+        const [residuals, slopes] = [residualsAt(q, problem), slopesAt(q, problem)];
+        const { normal, gradient } = equationsAt(q, problem);
+        const product = (a: readonly number[], b: readonly number[]) =>
+          a.reduce((sum, v, t) => sum + v * b[t]!, 0);
+        slopes.forEach((row, i) => {
+          expect(gradient[i]).toBeCloseTo(product(row, residuals), 6);
+          slopes.slice(0, i + 1).forEach((other, j) => {
+            expect(normal[i * 5 + j]).toBeCloseTo(product(row, other), 6);
+          });
+        });
+      }),
+      { seed: 13, numRuns: cases(10, 200) },
     );
   });
 });
