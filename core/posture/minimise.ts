@@ -48,7 +48,7 @@ const POOR_FACTOR = 4;
 /** Where a search ended. */
 export interface Minimum {
   readonly q: Float64Array;
-  /** The remaining sum of squares; no unit. The last step's part of it is by the linear prediction, true to rounding. */
+  /** The remaining sum of squares; no unit. The last step, shorter than `leastStep`, counts by its linear prediction. */
   readonly cost: number;
   /** Steps of the search. */
   readonly iterations: number;
@@ -59,7 +59,7 @@ export interface Minimum {
  * Levenberg–Marquardt (Marquardt 1963) on Σ rᵢ² from `start`; unknowns that are not `free` stay where they are. Deterministic.
  * A step that does not lower the cost is not taken, so the end is never above the start. The unknowns are kept within
  * `farthest` of 0 (radians, for a stance). A step under `leastStep` is the last one: it is taken without another look at the
- * cost, which it changes by less than rounding matters. `converged` is false only where `MOST_ITERATIONS` ran out: of
+ * cost. `converged` is false only where `MOST_ITERATIONS` ran out: of
  * 150 000 random stances, none; the most that one took was 42.
  */
 export function minimise(

@@ -116,7 +116,8 @@ describe('minimise', () => {
         const { q, cost } = solve(rows, [x0, y0]);
         expect(cost).toBeCloseTo(
           rows.reduce((sum, row) => sum + row([...q]) ** 2, 0),
-          12,
+          // The last step counts by its linear prediction.
+          11,
         );
         expect(cost).toBeLessThanOrEqual(began + 1e-12);
       }),
