@@ -5,6 +5,7 @@ import { pipeline } from 'node:stream';
 import { BUNDLE_LIMITS } from '../bundle/bundle-format.ts';
 import { SESSION_HEADER } from '../contract/session.ts';
 import { dispatch } from '../services/dispatch.ts';
+import { speakAsBrowser } from '../services/display.ts';
 import { type Program, refused } from '../services/program.ts';
 import { unfinishedFile } from '../services/safekeeping.ts';
 import { SENTENCES } from '../services/sentences.ts';
@@ -101,7 +102,7 @@ export async function serveLoopback(served: Served & { port: number }): Promise<
 }
 
 /** Decides on each request before it reaches anything: an answer turns it away, null lets it in. */
-function authenticate(origin: string, session: Session, { entered = () => {}, clock }: Served) {
+function authenticate(origin: string, session: Session, { program, entered = () => {}, clock }: Served) {
   const callAllowed = rateLimit(CALLS, clock);
   const strangerAllowed = rateLimit(STRANGERS, clock);
   const tooMany = () => leaving(resultAnswer(429, refused('not-allowed', SENTENCES['too-many'])));
@@ -115,6 +116,7 @@ function authenticate(origin: string, session: Session, { entered = () => {}, cl
       if (!secret)
         return strangerAllowed() ? leaving(sentenceAnswer(403, SENTENCES['no-session'])) : tooMany();
       entered();
+      await speakAsBrowser(program, request.headers['accept-language']);
       return entryAnswer(secret);
     }
     if (!comesFromOwnPage(request, origin)) return ownPageOnly();

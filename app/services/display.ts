@@ -22,10 +22,25 @@ export function readDisplayFile({ store }: { readonly store: { readonly folder: 
   }
 }
 
-/** The program speaks as chosen: menus, dialogs and errors; the computer's own language unless another was chosen. */
+/** The system's languages, most wanted first: the computer's own, until a browser tells what it asks for. */
+let systemLanguages: readonly string[] = [Intl.DateTimeFormat().resolvedOptions().locale];
+
+/** The program speaks as chosen: menus, dialogs and errors; the system's language unless another was chosen. */
 export async function speakAsChosen(at: Pick<Program, 'store'>): Promise<void> {
-  const system = Intl.DateTimeFormat().resolvedOptions().locale;
-  await speak(chosenLanguage(readDisplayFile(at).language, [system]));
+  await speak(chosenLanguage(readDisplayFile(at).language, systemLanguages));
+}
+
+/**
+ * Where nothing is chosen the page speaks its browser's language; from now on the program does so too, whatever the terminal
+ * speaks in which it was started. `accepted` is the browser's Accept-Language header (RFC 9110, 12.5.4).
+ */
+export async function speakAsBrowser(
+  at: Pick<Program, 'store'>,
+  accepted: string | undefined,
+): Promise<void> {
+  if (!accepted) return;
+  systemLanguages = accepted.split(',').map((range) => range.split(';')[0]!.trim());
+  await speakAsChosen(at);
 }
 
 /** Keeps it, whole or not at all. */

@@ -4,6 +4,8 @@ import { networkInterfaces } from 'node:os';
 import { runInNewContext } from 'node:vm';
 import { afterAll, beforeAll, describe, expect, it } from 'vitest';
 import { CALL_LIMIT } from '../../../app/loopback/server.ts';
+import hungarian from '../../../assets/messages/hu/program.json' with { type: 'json' };
+import { english } from '../../english.ts';
 import { notEmpty } from '../../not-empty.ts';
 import { enter, tabOf } from '../shells/enter.ts';
 import { type ThroughLoopback, throughLoopback } from '../shells/through-loopback.ts';
@@ -100,6 +102,17 @@ describe('the loopback server', () => {
     for (const body of [`token=${token}`, 'token=', '', 'x'.repeat(5000)]) {
       expect((await post(body).catch(() => ({ status: 403 }))).status, body).toBe(403);
     }
+  });
+
+  it('answers in the language of the browser that entered, while none is chosen', async () => {
+    const refusal = async (accepted: string) => {
+      const { pathname, search } = new URL(way.server.address());
+      const entered = await ask(pathname + search, { headers: { 'accept-language': accepted } });
+      const { body } = await call({ ...tabOf(entered.body), origin: way.origin }, '{"name":"no","input":{}}');
+      return JSON.parse(body).error.message;
+    };
+    expect(await refusal('fi, hu-HU;q=0.9, en;q=0.8')).toContain(hungarian['problem.unknown-call']);
+    expect(await refusal('en-GB,en;q=0.9')).toContain(english.say('problem.unknown-call'));
   });
 
   it('goes on to the place that the address names after its token', async () => {
