@@ -34,14 +34,14 @@ const LOCALES: Partial<Record<Language, string>> = { en: 'en-GB', zh: 'zh-CN' };
 /** A number or its place in a message, a space, and a unit that stands alone. */
 const MEASURE = /([\d}°]) (?=(?:[mck]?m|s|N|kg|lb|px|kPa|%)(?![\p{L}\d’]))/gu;
 
-/** The blanks between a value, ± and its doubt. */
-const BESIDE_DOUBT = /(?<=[\d}°%N]) (?=±)|(?<=±) /gu;
+/** The blanks between a value, ± and its doubt, and between two sizes and ×. */
+const BESIDE_SIGN = /(?<=[\d}°%N]) (?=±)|(?<=±) |(?<=[\d}]) (?=× [\d{])|(?<=[\d}] ×) (?=[\d{])/gu;
 
 /**
  * A message in which no line ends between a number and its unit, or between a value and its doubt: spaces that do not break part
  * them, a narrow one before a unit, as the writer of numbers has it.
  */
-const unbroken = (text: string) => text.replace(MEASURE, '$1\u{202f}').replace(BESIDE_DOUBT, '\u{00a0}');
+const unbroken = (text: string) => text.replace(MEASURE, '$1\u{202f}').replace(BESIDE_SIGN, '\u{00a0}');
 
 /** A translator over the messages of a language. Messages are compiled when they are first said, and kept. */
 export function translator(language: Language, messages: Messages): Translator {

@@ -3,10 +3,11 @@ import { halfBreadth as halfBreadthAt, sheerHeight } from '../hull/section-at.ts
 import { boardHalfWidthAt } from '../parts/board.ts';
 import { bareLength, millimetres, tapeReading } from '../text/sheet-length.ts';
 import { toFloor } from './block-frame.ts';
+import { spreadRow } from './label-row.ts';
 import { padCorners } from './pad-block.ts';
 import { onPage, onPaper, type PaperShape, type Placement, paperWords } from './paper-marks.ts';
 import { type SheetDrawing, VIEW_ROOM } from './sheet-drawing.ts';
-import { SHEET_TYPE } from './sheet-inks.ts';
+import { CAPITALS_OVER_SIZE, SHEET_TYPE } from './sheet-inks.ts';
 import { acrossText, writingOf } from './sheet-names.ts';
 import { dimension, line, type MillimetrePoint, type TemplateShape } from './template-drawing.ts';
 import { wholeBoatMarks } from './whole-boat.ts';
@@ -160,17 +161,26 @@ function planMarks(drawing: SheetDrawing, placement: Placement): PaperShape[] {
       ],
       placement,
     ),
-    ...places(drawing).flatMap(({ name, at }) => {
-      const [x, y] = onPage([at[0], halfBreadth], placement);
-      const across = acrossText({ portMm: tapeReading(at[1], units) }, writingOf(out));
-      const text = name === 'T' ? 'T' : out.work.words.say('effect.written', { name, change: across });
-      return [
-        dot(onPage(at, placement)),
-        paperWords(text, [x, y - 3], { ...SMALL, anchor: 'middle', role: 'measure', strong: true }),
-      ];
-    }),
+    ...places(drawing).map(({ at }) => dot(onPage(at, placement))),
+    ...acrossLabels(drawing, placement),
     paperWords('M', [mx, my - 3.6], { ...SMALL, anchor: 'middle', role: 'mark', strong: true }),
   ];
+}
+
+/** Over the plan: how far each place stands across. Long words move aside, so that none covers another or the M. */
+function acrossLabels(drawing: SheetDrawing, placement: Placement): PaperShape[] {
+  const { out, halfBreadth } = drawing;
+  const { options, words } = out.work;
+  const [mx, my] = onPage([0, halfBreadth], placement);
+  const labels = places(drawing).map(({ name, at }) => {
+    const across = acrossText({ portMm: tapeReading(at[1], options.units) }, writingOf(out));
+    const text = name === 'T' ? 'T' : words.say('effect.written', { name, change: across });
+    return { text, x: onPage([at[0], halfBreadth], placement)[0] };
+  });
+  const middles = spreadRow(labels, { text: 'M', x: mx }, SHEET_TYPE.small * CAPITALS_OVER_SIZE);
+  return labels.map(({ text }, i) =>
+    paperWords(text, [middles[i]!, my - 3], { ...SMALL, anchor: 'middle', role: 'measure', strong: true }),
+  );
 }
 
 /** The view from the side: heights over the floorboard. */

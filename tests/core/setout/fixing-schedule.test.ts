@@ -42,7 +42,7 @@ describe('fixings', () => {
     const block = fixingBlock(out);
     const rows = block.kind === 'table' ? block.cells : [];
     expect(rows).toHaveLength(fixingsOf(out.work).length);
-    expect(rows[0]![0]).toBe('Pad: wood screw 4 × 35\u{202f}mm from below');
+    expect(rows[0]![0]).toBe('Pad: wood screw 4\u{a0}×\u{a0}35\u{202f}mm from below');
   });
 });
 

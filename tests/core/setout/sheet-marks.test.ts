@@ -1,11 +1,13 @@
 import { describe, expect, it } from 'vitest';
 import { hullOfBoat } from '../../../core/hull/hull-of-boat.ts';
+import { lettersWidth } from '../../../core/setout/letter-widths.ts';
 import { PAPER_NAMES } from '../../../core/setout/paper.ts';
 import type { PaperShape } from '../../../core/setout/paper-marks.ts';
 import { heightAt, scaleFor, sheetDrawing } from '../../../core/setout/sheet-drawing.ts';
 import { firstSheet } from '../../../core/setout/sheet-layout.ts';
 import { sheetMarks } from '../../../core/setout/sheet-marks.ts';
 import { notEmpty } from '../../not-empty.ts';
+import { exampleSeat } from '../example/example-fit.ts';
 import { inventedSetOut, ON_A_WEDGE } from './invented-set-out.ts';
 import { allLines, boxOf, distance, fillsOf, wordsOn } from './read-shapes.ts';
 
@@ -95,5 +97,25 @@ describe('the drawing of the other side', () => {
     const [mine, theirs] = [widths('right'), widths('left')];
     expect(mine.length).toBeGreaterThan(4);
     for (const [k, width] of mine.entries()) expect(width).toBeCloseTo(theirs[k]!, 6);
+  });
+});
+
+describe('the words over the plan', () => {
+  it.each([0, 0.03, 0.1])('stand clear of M and of each other with the knee %f m behind the mark', (aftM) => {
+    const { kneePad } = exampleSeat({});
+    const seat = inventedSetOut({ seat: { kneePad: { ...kneePad, aftM } } });
+    const marks = sheetMarks(sheetDrawing(seat, hull), { box: firstSheet('A4').drawing, scale: 0.1 });
+    const labels = marks.flatMap((shape) =>
+      shape.kind === 'text' && /^[KRFTM](?: |$)/.test(shape.text) && shape.anchor === 'middle' ? [shape] : [],
+    );
+    const spans = labels
+      .filter(({ at }) => Math.abs(at[1] - labels[0]!.at[1]) < 1)
+      .map(({ text, at, height }) => {
+        const half = (lettersWidth(text) * height) / 2;
+        return { text, from: at[0] - half, to: at[0] + half };
+      })
+      .toSorted((a, b) => a.from - b.from);
+    expect(spans.map(({ text }) => text[0])).toEqual(['R', 'K', 'M', 'F', 'T']);
+    for (const [k, span] of spans.slice(1).entries()) expect(span.from).toBeGreaterThan(spans[k]!.to);
   });
 });
