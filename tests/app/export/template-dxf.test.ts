@@ -131,6 +131,23 @@ describe.each(templates)('$id as DXF', (drawing) => {
     }
   });
 
+  it('has every dimension at full size: its line, its arrowheads of 2.5 mm (ISO 129-1) and its figure', () => {
+    const dimensions = drawing.shapes.filter((shape) => shape.kind === 'dimension');
+    const lines = read.entities.filter(({ type }) => type === 'LWPOLYLINE').map(pointsOf);
+    for (const { from, to } of dimensions) {
+      const long = distance(from, to);
+      if (long < 10) continue;
+      const ends = lines.filter(
+        (points) => points.length === 2 && Math.abs(distance(points[0]!, points[1]!) - long) < 1e-3,
+      );
+      const arrows = ends.flatMap((line) =>
+        lines.filter((points) => points.length === 3 && line.some((end) => distance(points[1]!, end) < 1e-3)),
+      );
+      expect(arrows.length).toBeGreaterThanOrEqual(2);
+      for (const [wing, tip] of arrows) expect(distance(wing!, tip!)).toBeCloseTo(Math.hypot(2.5, 0.45), 3);
+    }
+  });
+
   it('has every hole as a circle of its size', () => {
     const circles = read.entities.filter(({ type }) => type === 'CIRCLE');
     // Some templates have none: then there is none in the file either.

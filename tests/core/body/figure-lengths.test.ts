@@ -1,40 +1,17 @@
 import { describe, expect, it } from 'vitest';
 import { BODY_LENGTHS } from '../../../core/body/body.ts';
 import { figureLengths } from '../../../core/body/figure-lengths.ts';
-import {
-  HIP_ABOVE_TROCHANTERION,
-  moved,
-  shareOf,
-  sizedFor,
-  TROCHANTERION_FELT_SD,
-  withoutPalpation,
-} from '../../../core/body/joint-centres.ts';
+import { TROCHANTERION_FELT_SD, withoutPalpation } from '../../../core/body/joint-centres.ts';
 import { PERSON_MEASURES } from '../../../core/body/person-measures.ts';
 import { SEXES } from '../../../core/body/sex.ts';
 import { surveyPerson } from '../../../core/body/survey-person.ts';
-import { combine, covarianceOf, uncertain, varianceOf } from '../../../core/body/uncertain.ts';
+import { combine, covarianceOf, varianceOf } from '../../../core/body/uncertain.ts';
 
 // The survey's mean man of 85.5 kg.
 const EXACT = { statureSd: 0, massSd: 0, spread: 1, ageYears: null } as const;
 const MAN = surveyPerson({ ...EXACT, stature: 1.7562, mass: 85.52 }, 'male');
 
 describe('corrections', () => {
-  it('a share carries its own doubt beside that of the length', () => {
-    const foot = uncertain(0.27, 0.01, 'foot');
-    const part = shareOf(foot, { mean: 0.25, sd: 0.02, source: 'share' });
-    expect(part.mean).toBeCloseTo(0.0675, 12);
-    expect(varianceOf(part)).toBeCloseTo(0.0025 ** 2 + 0.0054 ** 2, 12);
-  });
-
-  it('a move adds or takes away, and its doubt has the sign of the move', () => {
-    const by = { mean: 0.03, sd: 0.01, source: 'move' };
-    const breadth = uncertain(0.4, 0.02, 'breadth');
-    const [wider, narrower] = [moved(breadth, by, 1), moved(breadth, by, -1)];
-    expect(wider.mean).toBeCloseTo(0.43, 12);
-    expect(narrower.mean).toBeCloseTo(0.37, 12);
-    expect(covarianceOf(wider, narrower)).toBeCloseTo(0.02 ** 2 - 0.01 ** 2, 12);
-  });
-
   it.each(SEXES)('the hip loses what was palpation, keeps what it shares with the rest (%s)', (sex) => {
     const person = surveyPerson({ ...EXACT, stature: 1.7, mass: 70 }, sex);
     const hip = withoutPalpation(person.trochanterionHeight);
@@ -45,18 +22,6 @@ describe('corrections', () => {
       const before = covarianceOf(person.trochanterionHeight, person[measure]);
       expect(covarianceOf(hip, person[measure])).toBeCloseTo(before, 12);
     }
-  });
-
-  it('takes no more palpation out than there is', () => {
-    const certain = withoutPalpation(uncertain(0.9, 0.005, 'trochanterionHeight'));
-    expect(varianceOf(certain)).toBe(0);
-    expect(certain.mean).toBe(0.9);
-  });
-
-  it('sizes a correction with the person', () => {
-    expect(sizedFor(1.7, HIP_ABOVE_TROCHANTERION)).toEqual(HIP_ABOVE_TROCHANTERION);
-    expect(sizedFor(0.85, HIP_ABOVE_TROCHANTERION).mean).toBeCloseTo(0.009, 12);
-    expect(sizedFor(0.85, HIP_ABOVE_TROCHANTERION).sd).toBeCloseTo(0.005, 12);
   });
 });
 

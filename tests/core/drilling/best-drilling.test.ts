@@ -182,7 +182,7 @@ describe('a plan of holes for everybody', () => {
 
   it('keeps new holes away from the edge, from one another and from holes that were filled', () => {
     const known = [{ xM: 0.1, yM: 0.06, diameterM: 0.0065, state: 'plugged' as const }];
-    const wishes = [wish(0, 0.1, 0.02), wish(1, 0.12, 0.024), wish(2, 0.14, 0.066)].map((each) => ({
+    const wishes = [wish(0, 0.1, 0.02), wish(1, 0.12, 0.024), wish(2, 0.14, 0.072)].map((each) => ({
       ...each,
       toleranceM: 0.02,
     }));

@@ -182,6 +182,15 @@ describe('personal limits and bands of one’s own', () => {
   });
 });
 
+describe('a strap that holds the rear foot', () => {
+  it.each(['fixed', 'releases'] as const)('that is %s: nobody may be tied into a boat', (strap) => {
+    const { rearRest } = exampleSeat();
+    const { findings } = evaluateFit(exampleFit([exampleSeat({ rearRest: { ...rearRest, strap } })]));
+    const { severity } = findings.find(({ quantity }) => quantity === 'strapReleases')!;
+    expect(severity).toBe(strap === 'fixed' ? 'stop' : 'good');
+  });
+});
+
 describe('judgedHolding', () => {
   const evaluator = createEvaluator();
   const crew = exampleFit([exampleSeat(), exampleSeat({ side: 'right' })]);

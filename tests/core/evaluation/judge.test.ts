@@ -96,6 +96,30 @@ describe('the band table', () => {
     expect(of('trimRest')[0]).toBe(0);
   });
 
+  it('holds the published ranges of motion and postures that it names (from memory, as it says of each)', () => {
+    const of = (quantity: string) => {
+      const row = BANDS.find((b) => b.quantity === quantity)!;
+      expect(row.source).toBe('published');
+      const [min, max, stopMin, stopMax] = [row.min, row.max, row.stopMin, row.stopMax].map((edge) =>
+        Math.round(((edge ?? Number.NaN) * 180) / Math.PI),
+      );
+      return { min, max, stopMin, stopMax };
+    };
+    // Neutral-zero method: a straight limb is 180° between its bones, an ankle 90°.
+    // ISO 11226 and EN 1005-4, trunk held still: to 20° acceptable, past 60° not.
+    expect(of('trunkPitch')).toMatchObject({ max: 20, stopMax: 60 });
+    // Soucie et al. 2011: knees flex to 142°, hips to 135°, toes are drawn up by 17°.
+    expect(of('kneelingKnee').stopMin).toBe(180 - 142);
+    expect(of('frontHip').stopMin).toBe(180 - 135);
+    expect(of('frontAnkle').min).toBe(90 - 17);
+    // AAOS handbook: hips extend by 20 to 30°, ankles move 20° up and 50° down.
+    const hip = of('kneelingHip');
+    expect(hip.stopMax).toBeGreaterThanOrEqual(180 + 20);
+    expect(hip.stopMax).toBeLessThanOrEqual(180 + 30);
+    expect(of('rearAnkle')).toMatchObject({ min: 90 - 20, max: 90 + 50 });
+    expect(of('frontAnkle').max).toBe(90 + 50);
+  });
+
   it('asks for a higher recess in a pair than in a single, and higher still in a four', () => {
     const height = (crew: number) =>
       BANDS.find((b) => b.quantity === 'padHeight' && b.crews?.includes(crew))!;

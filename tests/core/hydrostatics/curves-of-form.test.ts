@@ -1,4 +1,5 @@
 import { describe, expect, it } from 'vitest';
+import { CLASS_LIMITS } from '../../../core/evaluation/class-limits.ts';
 import { curvesOfForm } from '../../../core/hydrostatics/curves-of-form.ts';
 import { floatAtRest } from '../../../core/hydrostatics/float-at-rest.ts';
 import { immersedProperties } from '../../../core/hydrostatics/immersed-properties.ts';
@@ -69,10 +70,12 @@ describe('sample hulls: of the size that racing canoes are', () => {
     expect(Math.abs(rest.bowOverStern)).toBeLessThan(0.03);
   });
 
-  it('racing hulls within the class lengths', () => {
-    expect(lengths.single).toBeLessThanOrEqual(5.2);
-    expect(lengths.pair).toBeLessThanOrEqual(6.5);
-    expect(lengths.four).toBeLessThanOrEqual(9);
+  it.each([
+    ['single', 'C1'],
+    ['pair', 'C2'],
+    ['four', 'C4'],
+  ] as const)('the racing %s lies within the length of %s', (name, boatClass) => {
+    expect(sampleHull(name).length).toBeLessThanOrEqual(CLASS_LIMITS[boatClass].greatestLengthM + 1e-9);
   });
 
   it.each([

@@ -4,6 +4,7 @@ import { USUAL_CLASSES } from '../../../core/document/usual-classes.ts';
 import type { SectionPoint } from '../../../core/hull/hull.ts';
 import { familyStations } from '../../../core/hull/hull-family.ts';
 import { sheerHeight } from '../../../core/hull/section-at.ts';
+import { withStems } from '../../../core/hull/stem-ends.ts';
 import { USUAL_NUMBERS, usualLines } from '../../../core/hull/usual-lines.ts';
 import type { Afloat } from '../../../core/hydrostatics/afloat.ts';
 import { floatAtRest } from '../../../core/hydrostatics/float-at-rest.ts';
@@ -151,10 +152,15 @@ describe('the figures that go with it', () => {
     );
     const at = (r: Afloat) => r.draft - Math.tan(r.trim) * rest.waterplane.lcf;
     expect((at(more) - at(rest)) * 1000).toBeCloseTo(0.1, 3);
-    const shift = (0.1 * rest.momentPerCentimetreTrim) / (83 * GRAVITY);
-    const moved = crewed(14, 1).map((m, i) => (i === 1 ? { ...m, x: m.x + shift } : m));
-    const trimmed = afloat(floatAtRest(hull, { masses: moved, waterDensity: WATER }));
-    expect((trimmed.bowOverStern - rest.bowOverStern) * 1000).toBeCloseTo(-1, 2);
+    // With raked ends the waterline is shorter than the boat, over whose whole length trim is told.
+    const rake = { rakeM: 0.4, curveM: 0 };
+    for (const one of [hull, withStems(hull, { bow: rake, stern: rake })]) {
+      const still = afloat(floatAtRest(one, { masses: crewed(14, 1), waterDensity: WATER }));
+      const shift = (0.1 * still.momentPerCentimetreTrim) / (83 * GRAVITY);
+      const moved = crewed(14, 1).map((m, i) => (i === 1 ? { ...m, x: m.x + shift } : m));
+      const trimmed = afloat(floatAtRest(one, { masses: moved, waterDensity: WATER }));
+      expect((trimmed.bowOverStern - still.bowOverStern) * 1000).toBeCloseTo(-1, 2);
+    }
   });
 
   it('weight forward puts the bow down, weight aft the stern', () => {

@@ -9,6 +9,7 @@ import { toRadians } from '../../../core/units/angle.ts';
 import { cases } from '../../cases.ts';
 import { SAMPLE_HULLS, sampleHull } from '../../reference/hydro-sample-hulls.ts';
 import { box, wigley } from '../../reference/hydro-shapes.ts';
+import { numbersIn } from './float-cases.ts';
 
 const SEED = 77;
 
@@ -20,11 +21,6 @@ const attitude = fc.record({
 
 const hulls = Object.fromEntries(SAMPLE_HULLS.map((name) => [name, sampleHull(name)]));
 const anyHull = fc.constantFrom(...SAMPLE_HULLS);
-
-function numbersIn(value: unknown): number[] {
-  if (typeof value === 'number') return [value];
-  return value && typeof value === 'object' ? Object.values(value).flatMap(numbersIn) : [];
-}
 
 describe('immersedProperties', () => {
   it(`every number is finite at any attitude, and the coefficients are shares, seed ${SEED}`, () => {
