@@ -1,7 +1,7 @@
 import type { TapeMeasure } from '../document/athlete-schema.ts';
 import { TAPE_SD } from './tape-sd.ts';
 
-/** Two readings farther apart than this need a third, metres (the project's own rule, `measuring.ts`). */
+/** Readings farther apart than this need one more, metres (the project's own rule, `measuring.ts`). */
 const FAR_APART_M = 0.01;
 
 /** More readings of one measure than this add nothing new. */
@@ -46,8 +46,14 @@ export function repeatedReading(measure: TapeMeasure, readings: readonly number[
     valueM: count > 2 ? median(readings) : mean,
     sdM: Math.sqrt(POINT_SHARE * usual + hand / count),
     spreadM,
-    another: count < 2 || (count === 2 && spreadM > FAR_APART_M),
+    another: count < 2 || (count < MOST_READINGS && leastGap(readings) > FAR_APART_M),
   };
+}
+
+/** How far apart the two readings are that agree best. */
+function leastGap(readings: readonly number[]): number {
+  const sorted = readings.toSorted((a, b) => a - b);
+  return Math.min(...sorted.slice(1).map((reading, i) => reading - sorted[i]!));
 }
 
 /** The middle value, or the mean of the two in the middle. */

@@ -20,6 +20,13 @@ export function isYesOrNo(id: string): boolean {
   return YES_NO.includes(id);
 }
 
+/** What a yes-or-no quantity is: how a strap holds, else yes or no. */
+export function choiceText({ id, value }: { id: string; value: number }, words: Words): string {
+  if (id !== 'strapReleases') return words.say(value >= 0.5 ? 'values.yes' : 'values.no');
+  const kind = value > 0 ? 'releases' : value < 0 ? 'fixed' : 'none';
+  return words.say(`measures.strap.${kind}`);
+}
+
 /** Name of a quantity as a coach would say it; an unknown id is given back as it is. */
 export function quantityName(id: string, words: Words): string {
   const key = `quantity.${id}.name`;
@@ -32,9 +39,10 @@ export function quantityName(id: string, words: Words): string {
  */
 export function findingTitle(finding: Finding, words: Words, format: FormatValue = plainFormat): string {
   const name = quantityName(finding.quantity, words);
-  if (isYesOrNo(finding.quantity)) return name;
-  if (finding.unreached) return words.say('finding-title.unreached', { name });
   const { quantity: id, value, unit, sd, fromMiddleM, range } = finding;
+  if (isYesOrNo(id))
+    return words.say('sheet.labelled', { label: name, text: choiceText({ id, value }, words) });
+  if (finding.unreached) return words.say('finding-title.unreached', { name });
   const half = sd ? SIGMAS_95 * sd : undefined;
   const how = { inMillimetres: quantityDefinition(id)?.inMillimetres ?? false, half };
   const signed = (at: number) => signedText({ id, value: at, unit }, { words, format, how });

@@ -31,8 +31,8 @@ const SIGN_WORDS: Partial<Record<QuantityId, string>> = {
   restAft: 'forward',
   centreAft: 'forward',
   frontHeelForward: 'aft',
-  padOut: 'off-side',
-  centreOut: 'off-side',
+  padOut: 'opposite',
+  centreOut: 'across',
   recessTurn: 'opposite',
   restTurn: 'opposite',
   pelvisYaw: 'opposite',
@@ -62,7 +62,7 @@ const SIGN_WORDS: Partial<Record<QuantityId, string>> = {
 };
 
 /** Signs that are put in words on both sides of 0. */
-const BOTH: readonly string[] = ['sides'];
+const BOTH: readonly string[] = ['sides', 'across'];
 
 /** How a value is reported. */
 interface Telling {
@@ -73,6 +73,14 @@ interface Telling {
   readonly doubt?: number | undefined;
 }
 
+/** Half of an interval as text. One too small to show is written as the least that shows: no value is told as ± 0. */
+export function halfText(half: number, unit: Unit, format: FormatValue, how: HowShown = {}): string {
+  const nothing = format(0, unit, how);
+  let shown = half;
+  while (shown > 0 && format(shown, unit, how) === nothing) shown *= 2;
+  return format(shown, unit, how);
+}
+
 /** A value with its unit and without a sign to think about: `8 mm lower`, `3 mm to the right`, `none, 4° ± 6° to spare`. */
 export function signedText(
   { id, value, unit }: { id: string; value: number; unit: Unit },
@@ -81,7 +89,7 @@ export function signedText(
   const sure = (text: string) =>
     doubt === undefined
       ? text
-      : words.say('finding-title.doubt', { value: text, half: format(doubt, unit, how) });
+      : words.say('finding-title.doubt', { value: text, half: halfText(doubt, unit, format, how) });
   const size = format(Math.abs(value), unit, how);
   const sign = isQuantityId(id) ? SIGN_WORDS[id] : undefined;
   if (!sign) return sure(format(value, unit, how));

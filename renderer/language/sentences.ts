@@ -12,6 +12,9 @@ type Write = signed.FormatValue;
 /** Name of a quantity as a coach would say it. */
 export const quantityName = (id: string): string => sentences.quantityName(id, words());
 
+/** What a yes-or-no quantity is. */
+export const choiceText = (of: { id: string; value: number }): string => sentences.choiceText(of, words());
+
 /** A finding's heading: name, value and how sure it is. */
 export const findingTitle = (finding: Finding, format: Write): string =>
   sentences.findingTitle(finding, words(), format);

@@ -115,9 +115,9 @@ describe('a pair with unequal masses, from two singles’ fits', () => {
   });
 
   it('warns of a paddler who kneels on the knee of the other side', async () => {
-    const row = page.locator('.crew-bands tr', { hasText: 'Paddling side’s knee' });
+    const row = page.locator('.crew-bands tr', { hasText: 'Kneels on paddling side' });
     expect(await row.locator('td[data-severity="good"]').count()).toBe(2);
-    await page.getByText('Kneels on the other knee', { exact: true }).click();
+    await page.getByText('Kneels on other knee', { exact: true }).click();
     await row.locator('td[data-severity="change"]', { hasText: 'no' }).waitFor();
     const fit = await kept();
     expect(fit.seats.filter(({ side, kneels }) => kneels && kneels !== side)).toHaveLength(1);

@@ -39,7 +39,9 @@ export function PartCard({ interaction }: { interaction: InteractionStore }) {
             <div onFocus={() => document.light(fitting)} onBlur={() => document.light(null)}>
               <CoordinateTable fitting={fitting} />
               <div className="card-foot">
-                <FittingChoices fitting={fitting} />
+                <div className="card-choices">
+                  <FittingChoices fitting={fitting} />
+                </div>
                 <LockSwitch fitting={fitting} />
               </div>
             </div>

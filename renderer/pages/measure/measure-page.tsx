@@ -10,7 +10,15 @@ import { useFormValues } from '../../ui/form/use-form-values.ts';
 import { Page } from '../../ui/page.tsx';
 import { BodyStep } from './body-step.tsx';
 import { ReviewStep } from './review-step.tsx';
-import { beginSession, countedBody, OTHER_TAPES, type Step, tapePerson, tapeTaken } from './session.ts';
+import {
+  beginSession,
+  countedBody,
+  isFarApart,
+  OTHER_TAPES,
+  type Step,
+  tapePerson,
+  tapeTaken,
+} from './session.ts';
 import { type StepProps, stepName } from './step-props.ts';
 import { TapeStep } from './tape-step.tsx';
 import './measure.css';
@@ -103,7 +111,8 @@ function StepState({ record: { athlete }, session, of }: StepProps & { of: Step 
     const entered = session.statureM !== null && session.massKg !== null;
     return entered ? <span className="odd-mark step-state">{say('measure.step.asked')}</span> : null;
   }
-  const { read, odd } = tapeTaken(session, of, tapePerson(session, athlete));
-  if (odd.length > 0) return <span className="odd-mark step-state">{say('measure.step.asked')}</span>;
-  return read ? <span className="soft step-state">{say('measure.step.taken')}</span> : null;
+  const taken = tapeTaken(session, of, tapePerson(session, athlete));
+  if (taken.odd.length > 0 || isFarApart(taken))
+    return <span className="odd-mark step-state">{say('measure.step.asked')}</span>;
+  return taken.read ? <span className="soft step-state">{say('measure.step.taken')}</span> : null;
 }

@@ -29,6 +29,7 @@ export function ReviewStep(props: StepProps & { discard: () => void }) {
   const nothing = result.statureM === null && result.massKg === null && measured.length === 0;
   const carried = TAPE_MEASURES.filter((measure) => athlete.tape[measure] && !result.tape[measure]);
   const left = result.left.map(({ measure }) => say(`tape.${measure}.name`));
+  const apart = result.apart.map(({ measure }) => say(`tape.${measure}.name`));
   if (session.statureM !== null && result.statureM === null) left.unshift(say('athlete.stature'));
   if (session.massKg !== null && result.massKg === null) left.unshift(say('athlete.mass'));
 
@@ -53,6 +54,9 @@ export function ReviewStep(props: StepProps & { discard: () => void }) {
       {nothing ? <p>{say('measure.end.nothing')}</p> : <ResultTable athlete={athlete} result={result} />}
       {!nothing && <p className="soft">{say('measure.give-or-take')}</p>}
       {left.length > 0 && <p className="odd-mark">{say('measure.end.left', { what: words().row(left) })}</p>}
+      {apart.length > 0 && (
+        <p className="odd-mark">{say('measure.end.apart', { what: words().row(apart) })}</p>
+      )}
       {hasGrown(session, athlete) && carried.length > 0 && <p>{grownText()}</p>}
       {isEarlier(session, athlete) && (
         <p className="soft">{say('measure.older', { day: dateText(athlete.measuredOn) })}</p>

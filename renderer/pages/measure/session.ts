@@ -93,7 +93,14 @@ export function tapeTaken(session: MeasuringSession, measure: TapeMeasure, perso
   return { read: repeatedReading(measure, counted), counted, odd };
 }
 
-/** Everything that a session comes to: what counts of stature, mass and tapes, and which tapes were left odd. */
+/** Whether the readings of a measure are too far apart, so that one more is wanted. One reading alone will do. */
+export const isFarApart = ({ read, counted }: SessionTape): boolean =>
+  read !== null && counted.length > 1 && read.another;
+
+/**
+ * Everything that a session comes to: what counts of stature, mass and tapes, which tapes were left odd, and which have
+ * readings too far apart.
+ */
 export function sessionResult(session: MeasuringSession, athlete: Athlete) {
   const person = tapePerson(session, athlete);
   const taken = TAPE_MEASURES.map((measure) => ({ measure, ...tapeTaken(session, measure, person) }));
@@ -101,7 +108,12 @@ export function sessionResult(session: MeasuringSession, athlete: Athlete) {
   for (const { measure, read } of taken) {
     if (read) tape[measure] = { valueM: tidy(read.valueM), sdM: tidy(read.sdM), takenOn: session.takenOn };
   }
-  return { ...countedBody(session, athlete), tape, left: taken.filter(({ odd }) => odd.length > 0) };
+  return {
+    ...countedBody(session, athlete),
+    tape,
+    left: taken.filter(({ odd }) => odd.length > 0),
+    apart: taken.filter(isFarApart),
+  };
 }
 
 /** A tenth of a millimetre: a mean of readings has no truer digits. */

@@ -10,7 +10,7 @@ import { MeasureField } from '../../ui/fields/measure-field.tsx';
 import { beforeText } from './before-text.ts';
 import { KeepAnyway } from './keep-anyway.tsx';
 import { MeasurePicture } from './measure-picture.tsx';
-import { oddName, type SessionTape, stepAfter, tapePerson, tapeTaken } from './session.ts';
+import { isFarApart, oddName, type SessionTape, stepAfter, tapePerson, tapeTaken } from './session.ts';
 import { type StepProps, stepName } from './step-props.ts';
 
 const READING = ['measure.reading.1', 'measure.reading.2', 'measure.reading.3', 'measure.reading.4'] as const;
@@ -22,7 +22,8 @@ export function TapeStep(props: TapeProps) {
   const { record, session, change, onStep, measure } = props;
   const name = say(`tape.${measure}.name`);
   const person = tapePerson(session, record.athlete);
-  const { read, odd, counted } = tapeTaken(session, measure, person);
+  const taken = tapeTaken(session, measure, person);
+  const { read, odd, counted } = taken;
   return (
     <section className="stack">
       <h2>{name}</h2>
@@ -37,7 +38,7 @@ export function TapeStep(props: TapeProps) {
         />
         <div className="stack">
           <HowToTake {...props} />
-          <Readings {...props} another={read?.another ?? false} />
+          <Readings {...props} another={isFarApart(taken)} />
           {odd.map((one) => (
             <OddReading
               key={one.value}
@@ -71,10 +72,10 @@ function HowToTake({ record, measure }: TapeProps) {
   );
 }
 
-/** Two readings, and more where they are far apart. */
+/** Two readings, and one more as long as they are far apart. */
 function Readings({ session, change, measure, another }: TapeProps & { another: boolean }) {
   const readings = session.readings[measure] ?? [];
-  const wanted = another && readings.length >= 2 ? 3 : 0;
+  const wanted = another ? readings.length + 1 : 0;
   const fields = Math.min(MOST_READINGS, Math.max(2, readings.length, wanted));
   const set = (at: number, value: number | null) => {
     const next = Array.from({ length: Math.max(at + 1, readings.length) }, (_, i) =>

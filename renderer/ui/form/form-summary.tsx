@@ -67,7 +67,7 @@ function focusField(form: HTMLFormElement | null, path: string): void {
   fieldAt(form, path)?.querySelector<HTMLElement>(ENTRY)?.focus();
 }
 
-/** The problems in the order of their fields on the page, those of no field first. */
+/** The problems in the order of their fields on the page, those of no field first. A text that its field refused says why. */
 function linesOf(form: HTMLFormElement, problems: Problems): SummaryLine[] {
   const order = [...form.querySelectorAll<HTMLElement>('[data-field]')];
   return Object.entries(problems)
@@ -75,7 +75,7 @@ function linesOf(form: HTMLFormElement, problems: Problems): SummaryLine[] {
     .sort((a, b) => (a.field ? order.indexOf(a.field) : -1) - (b.field ? order.indexOf(b.field) : -1))
     .map(({ path, text, field }) => ({
       path,
-      text,
+      text: field?.querySelector('.field-problem')?.textContent ?? text,
       label: field && (field.firstElementChild?.textContent ?? path),
     }));
 }

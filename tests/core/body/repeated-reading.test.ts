@@ -39,6 +39,14 @@ describe('several readings of one measure', () => {
     expect(repeatedReading('armSpan', [1.7, 1.72, 1.702, 1.704])?.valueM).toBeCloseTo(1.703, 12);
   });
 
+  it('ask again as long as no two of three agree, and doubt a value of two that are 5 cm apart as much', () => {
+    expect(repeatedReading('armSpan', [1.7, 1.75, 1.8])?.another).toBe(true);
+    expect(repeatedReading('armSpan', [1.7, 1.75, 1.8, 1.85])?.another).toBe(false);
+    // Both readings lie inside the value's 95 % interval.
+    const far = repeatedReading('sittingHeight', [0.83, 0.88])!;
+    expect(Math.abs(far.valueM - 0.83)).toBeLessThan(2 * far.sdM);
+  });
+
   it(`never need more or less doubt than a document allows, never in another order (seed ${SEED})`, () => {
     const readings = fc.array(fc.double({ min: 0.2, max: 0.3, noNaN: true }), { minLength: 1, maxLength: 4 });
     fc.assert(

@@ -30,10 +30,28 @@ const finding = (more: Partial<Finding> = {}): Finding => ({
 });
 
 describe('sentences', () => {
+  it('tell no doubt as ± 0: one too small to show is the least that shows', () => {
+    const over = finding({ quantity: 'padOverhang', value: 0.026, sd: 1e-4, unit: 'm' });
+    expect(findingTitle(over)).toBe('Pad over board’s edge 26 mm ± 1 mm');
+  });
+
+  it('say of the centre of mass to which side it lies', () => {
+    const at = (value: number) =>
+      findingTitle(finding({ quantity: 'centreOut', value, sd: null, unit: 'm' }));
+    expect(at(0.002)).toBe('Centre of mass sideways 2 mm to the kneeling side');
+    expect(at(-0.002)).toBe('Centre of mass sideways 2 mm to the off side');
+  });
+
   it('put name, value and 95 % half-interval in the heading', () => {
     expect(findingTitle(finding())).toBe('Front knee 104° ± 4°');
     expect(findingTitle(finding({ sd: null }))).toBe('Front knee 104°');
-    expect(findingTitle(finding({ quantity: 'padBraced', value: 0, unit: '1' }))).toBe('Pad’s brace');
+    expect(findingTitle(finding({ quantity: 'padBraced', value: 0, unit: '1' }))).toBe('Pad braced: no');
+    expect(findingTitle(finding({ quantity: 'strapReleases', value: -1, unit: '1' }))).toBe(
+      'Rear strap: fixed',
+    );
+    expect(findingTitle(finding({ quantity: 'strapReleases', value: 1, unit: '1' }))).toBe(
+      'Rear strap: opens by itself',
+    );
   });
 
   it('speak of the side of the band that the value is on', () => {

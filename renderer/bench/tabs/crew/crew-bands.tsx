@@ -4,6 +4,7 @@ import { SIGMAS_95, shownOf } from '../../../../core/evaluation/probability.ts';
 import type { QuantityId } from '../../../../core/evaluation/quantities.ts';
 import type { Report } from '../../../../core/evaluation/report.ts';
 import { isYesOrNo } from '../../../../core/text/sentences.ts';
+import { halfText } from '../../../../core/text/signed-text.ts';
 import { useFormat } from '../../../display/use-display.ts';
 import { say } from '../../../language/messages.ts';
 import { bandText, quantityName } from '../../../language/sentences.ts';
@@ -111,7 +112,7 @@ function halfOf({ id, report, format }: Row, seat: number): string {
   const sd = quantity && shownOf(quantity).sd;
   if (!sd || isYesOrNo(id)) return '';
   const half = SIGMAS_95 * sd;
-  return say('crew.bands.sure', { half: format.quantity(id)(half, quantity.unit, { half }) });
+  return say('crew.bands.sure', { half: halfText(half, quantity.unit, format.quantity(id), { half }) });
 }
 
 const Judged = inShownWords(({ id, seat, report, format, sure }: Row & { seat: number; sure: boolean }) => {

@@ -3,6 +3,7 @@ import { useEffect, useRef, useState } from 'react';
 import { SIGMAS_95, shownOf } from '../../../../core/evaluation/probability.ts';
 import { isQuantityId, quantityDefinition } from '../../../../core/evaluation/quantities.ts';
 import type { Report } from '../../../../core/evaluation/report.ts';
+import { halfText } from '../../../../core/text/signed-text.ts';
 import { useFormat } from '../../../display/use-display.ts';
 import { onLiveFrame } from '../../../document/live-frame.ts';
 import { say, sayMessage, words } from '../../../language/messages.ts';
@@ -68,7 +69,7 @@ function ValueDetails({ id, seat }: { id: string; seat: number | null }) {
   const { sd } = shownOf(quantity);
   const half = SIGMAS_95 * (sd ?? 0);
   const sure = sd
-    ? say('values.sure.text', { half: write(half, quantity.unit, { half }) })
+    ? say('values.sure.text', { half: halfText(half, quantity.unit, write, { half }) })
     : say('source.as-set');
   return (
     <div className="value-details">

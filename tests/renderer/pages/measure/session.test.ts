@@ -8,6 +8,7 @@ import {
   countedBody,
   hasGrown,
   isEarlier,
+  isFarApart,
   type MeasuringSession,
   oddName,
   STEPS,
@@ -65,6 +66,14 @@ describe('readings of one measure', () => {
     expect(taken(kept)).toMatchObject({ counted: [1.49, 0.94], odd: [] });
     const another = { ...kept, readings: { sittingHeight: [1.48, 0.94] } };
     expect(taken(another).odd).toHaveLength(1);
+  });
+
+  it('that lie 5 cm apart are to be taken again, in the list and in the review; one alone is not', () => {
+    const far = sitting(0.93, 0.98);
+    expect(isFarApart(taken(far))).toBe(true);
+    expect(sessionResult(far, athlete).apart.map(({ measure }) => measure)).toEqual(['sittingHeight']);
+    expect(isFarApart(taken(sitting(0.93)))).toBe(false);
+    expect(isFarApart(taken(sitting(0.93, 0.98, 0.934)))).toBe(false);
   });
 
   it('are judged by the stature of this session', () => {
