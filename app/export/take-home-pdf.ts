@@ -167,26 +167,28 @@ interface Section {
   readonly items: readonly { readonly text: string; readonly strong?: boolean }[];
 }
 
-/** Two columns of words over the cautions, in the largest type that fits. If none fits, the last items are left out. */
+/**
+ * Two columns of words over the cautions, in the largest type that fits. Sections move to the shorter column before type gets
+ * smaller. If none fits, the last items are left out.
+ */
 function drawWords(pdf: SheetPdf, page: TakeHome, room: SheetBox): void {
   const cautions: Section = {
     heading: '',
     items: ATHLETE_CAUTIONS.map((key) => ({ text: page.words.say(key) })),
   };
   const width = (room.width - GAP_MM) / 2;
+  const { sections, usual } = sectionsOf(page);
   for (const [index, size] of SIZES.entries()) {
     const foot = heightOf(pdf, cautions, { size: size * 0.82, width: room.width }) + 6;
     const space = room.height - foot;
     const last = index === SIZES.length - 1;
-    const columns = columnsOf(page).map((sections) =>
-      last
-        ? trimmed(pdf, sections, { size, width, space, more: page.words.say('athlete-page.more') })
-        : sections,
+    const heights = sections.map((section) => heightOf(pdf, section, { size, width }));
+    const split = [usual, evenSplit(heights)].find((at) => tallest(heights, at) <= space);
+    if (split === undefined && !last) continue;
+    const more = page.words.say('athlete-page.more');
+    const columns = [sections.slice(0, split ?? usual), sections.slice(split ?? usual)].map((column) =>
+      trimmed(pdf, column, { size, width, space, more }),
     );
-    const tall = Math.max(
-      ...columns.map((sections) => sections.reduce((sum, s) => sum + heightOf(pdf, s, { size, width }), 0)),
-    );
-    if (tall > space && !last) continue;
     columns.forEach((sections, k) => {
       let top = room.top;
       for (const section of sections) {
@@ -212,8 +214,23 @@ function drawWords(pdf: SheetPdf, page: TakeHome, room: SheetBox): void {
   }
 }
 
-/** What is good and what to look after on the left; what changes, why, and what to feel for on the right. */
-function columnsOf({ story, reason, said, words }: TakeHome): [Section[], Section[]] {
+/** Height of the taller column where the second begins with section `split`, millimetres. */
+function tallest(heights: readonly number[], split: number): number {
+  const sum = (some: readonly number[]) => some.reduce((total, height) => total + height, 0);
+  return Math.max(sum(heights.slice(0, split)), sum(heights.slice(split)));
+}
+
+/** Where the second column begins so that both are as even as whole sections allow. */
+function evenSplit(heights: readonly number[]): number {
+  const splits = heights.map((_, at) => at + 1);
+  return splits.reduce((best, at) => (tallest(heights, at) < tallest(heights, best) ? at : best), 1);
+}
+
+/**
+ * What is good and what to look after, then what changes, why, and what to feel for; `usual` is where the second column
+ * begins if there is room.
+ */
+function sectionsOf({ story, reason, said, words }: TakeHome): { sections: Section[]; usual: number } {
   const first: Section = {
     heading: words.say('athlete-page.said'),
     items: said.lines.map((text) => ({ text: shortened(text) })),
@@ -242,7 +259,8 @@ function columnsOf({ story, reason, said, words }: TakeHome): [Section[], Sectio
   ].filter(({ items }) => items.length > 0);
   const begin = first.items.length > 0 ? [first] : [];
   const looked = watch.items.length > 0 ? [watch] : [];
-  return right.length > 0 ? [[...begin, good, ...looked], right] : [[...begin, good], looked];
+  const sections = [...begin, good, ...looked, ...right];
+  return { sections, usual: sections.length - (right.length > 0 ? right : looked).length };
 }
 
 /** What to look after. While a trial is unanswered "nothing" is never said. */

@@ -1,3 +1,4 @@
+import type { Boat } from '../document/boat-schema.ts';
 import { findQuantity } from '../evaluation/quantities.ts';
 import { hullOfBoat } from '../hull/hull-of-boat.ts';
 import { innerSkin } from '../hull/inner-skin.ts';
@@ -63,6 +64,11 @@ function kindOf({ boat: { hardware } }: Pick<SeatWork, 'boat'>, block: BlockName
   const pitch = block === 'kneePad' ? hardware.padHolePitchM : hardware.restHolePitchM;
   const onRails = hardware.rails?.some(({ fitting }) => fitting === block) ?? false;
   return pitch !== null || onRails ? 'bolt' : 'screw';
+}
+
+/** Whether a boat's pads or rests are bolted; else both are screwed from below. */
+export function isBolted(boat: Boat): boolean {
+  return [kindOf({ boat }, 'kneePad'), kindOf({ boat }, 'rearRest')].includes('bolt');
 }
 
 /** How deep a hole goes into its block, which stands on its rails, millimetres. */

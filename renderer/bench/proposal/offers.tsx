@@ -51,7 +51,7 @@ function OfferOf({ offer, fit, found, onTaken }: OffersProps & { offer: Offer })
 
   return (
     <li>
-      <p>{finding}</p>
+      <h4>{finding}</h4>
       <ul>
         {moves.map((move) => (
           <li key={move}>{move}</li>

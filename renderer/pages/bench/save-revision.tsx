@@ -25,7 +25,12 @@ export function SaveRevision(props: RevisionProps & { isOpen: boolean }) {
   return (
     <ModalOverlay className="veil" isOpen={props.isOpen} onOpenChange={props.onClose} isDismissable>
       <Modal className="dialog">
-        <Dialog>{() => <RevisionForm {...props} />}</Dialog>
+        <Dialog className="stack">
+          <Heading slot="title" level={2}>
+            {say('revisions.save')}
+          </Heading>
+          <RevisionForm {...props} />
+        </Dialog>
       </Modal>
     </ModalOverlay>
   );
@@ -66,9 +71,6 @@ function RevisionForm(props: RevisionProps) {
         </>
       }
     >
-      <Heading slot="title" level={2}>
-        {say('revisions.save')}
-      </Heading>
       <Field
         as="text"
         {...form.at('name')}

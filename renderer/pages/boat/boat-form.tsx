@@ -1,4 +1,4 @@
-import { useMemo } from 'react';
+import { useMemo, useState } from 'react';
 import type { Boat } from '../../../core/document/boat-schema.ts';
 import { announce } from '../../announce/announce.ts';
 import { call } from '../../client/client.ts';
@@ -27,8 +27,14 @@ const classes = () =>
   }));
 
 /** The boat's form with its sections drawn beside it. Unfinished values are there again next time. */
-export function BoatForm(props: { boat: Boat | null; id: string; onChanged?: () => void }) {
-  const { boat, id, onChanged } = props;
+export function BoatForm(props: {
+  boat: Boat | null;
+  id: string;
+  /** It has just been saved: said until something is changed. */
+  isSaved?: boolean;
+  onChanged?: () => void;
+}) {
+  const { boat, id, isSaved = false, onChanged } = props;
   const form = useForm(boatRules(boat), {
     start: boatValues(boat),
     keepAs: `boat.${id}`,
@@ -42,14 +48,18 @@ export function BoatForm(props: { boat: Boat | null; id: string; onChanged?: () 
       else go({ page: 'boat', id: saved.id });
     },
   });
+  const [asSaved] = useState(form.values);
   return (
     <Form
       form={form}
       className="entries boat-entries"
       buttons={
-        <Button look="chief" type="submit">
-          {say('trial.keep')}
-        </Button>
+        <>
+          <Button look="chief" type="submit">
+            {say('trial.keep')}
+          </Button>
+          {isSaved && form.values === asSaved && <span className="soft">{say('fits.kept')}</span>}
+        </>
       }
     >
       <div className="boat-columns">
@@ -113,7 +123,11 @@ function BoatDrawn({ values }: { values: BoatValues }) {
   return (
     <aside className="boat-sections" aria-label={say('boat.sections')}>
       <h2>{say('boat.sections')}</h2>
-      <SectionsView source={'hull' in hull ? hull.hull : null} />
+      {values.hullKind === 'offsets' && !('hull' in hull) ? (
+        <p className="soft">{say('boat.offsets.none')}</p>
+      ) : (
+        <SectionsView source={'hull' in hull ? hull.hull : null} />
+      )}
       {values.hullKind === 'tape' && (
         <>
           <h2>{say('boat.sketch')}</h2>

@@ -1,3 +1,4 @@
+import { useState } from 'react';
 import { useBoat } from '../../client/use-record.ts';
 import { say } from '../../language/messages.ts';
 import { hrefOf } from '../../route/route.ts';
@@ -11,6 +12,7 @@ import './boat.css';
 /** One boat's page: the same form makes and edits. */
 export function BoatPage({ id }: { id: string }) {
   const { record, error, reload } = useBoat(id);
+  const [isSaved, setSaved] = useState(false);
   return (
     <Page
       title={record?.boat.name ?? say('boats.new')}
@@ -34,7 +36,11 @@ export function BoatPage({ id }: { id: string }) {
           key={record?.changedAt}
           boat={record ? { ...record.boat, id: record.id } : null}
           id={id}
-          onChanged={reload}
+          isSaved={isSaved}
+          onChanged={() => {
+            setSaved(true);
+            reload();
+          }}
         />
       )}
       {record && <BoatDetails id={record.id} boat={record.boat} onSaved={reload} />}

@@ -33,7 +33,7 @@ export function StationSketch({ height }: { height: string }) {
         <text x="304" y="166">
           {say('boat.station.keel')}
         </text>
-        <text x="200" y="132">
+        <text x="170" y="132" textAnchor="end">
           {height}
         </text>
         <text x="80" y="186" fill="var(--ink-faint)">

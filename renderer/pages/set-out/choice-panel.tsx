@@ -1,5 +1,6 @@
 import type { OpenedFit } from '../../../app/contract/records.ts';
 import type { Fit } from '../../../core/document/fit-schema.ts';
+import { isBolted } from '../../../core/setout/fixing-schedule.ts';
 import { PAPER_NAMES } from '../../../core/setout/paper.ts';
 import { makingOf, shelfPieces } from '../../../core/setout/set-out-options.ts';
 import { SHEET_UNITS } from '../../../core/text/sheet-length.ts';
@@ -109,7 +110,7 @@ function HowItIsBuilt({ fit, choices: { seat } }: PanelProps) {
             : say('setout.making.knee', { length: format.length(kneeBreadthM) })}
         </li>
         <li>{say('setout.making.foam', { length: format.length(foamM) })}</li>
-        <li>{say('setout.making.bolt', { length: format.length(boltM) })}</li>
+        {isBolted(fit.boat) && <li>{say('setout.making.bolt', { length: format.length(boltM) })}</li>}
         {pad && <li>{say('setout.making.shelf.pad', { name: pad.name })}</li>}
         {rest && <li>{say('setout.making.shelf.rest', { name: rest.name })}</li>}
       </ul>

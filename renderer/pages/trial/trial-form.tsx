@@ -62,6 +62,7 @@ export function TrialForm({ opened, record }: { opened: OpenedFit; record: Trial
       <div className="trial-columns">
         <section>
           <h2>{say('trial.felt')}</h2>
+          <p className="soft">{say('trial.about')}</p>
           <div data-field="allGood">
             <Field as="tick" {...form.at('allGood')} label={say('trial.all-good')} />
             {form.problems.allGood && <p className="field-problem">{form.problems.allGood}</p>}

@@ -33,7 +33,6 @@ export function TrialSubject(props: SubjectProps) {
   return (
     <section>
       <h2>{say('trial.what')}</h2>
-      <p className="soft">{say('trial.about')}</p>
       <div className="entry-row">
         <TriedField {...props} />
         {seats.length > 1 && (

@@ -5,7 +5,7 @@ import { quantityName } from '../../../language/sentences.ts';
 import { SeverityMark } from '../../../ui/severity-mark.tsx';
 import { plainValue } from '../../change-text.ts';
 
-/** Findings that move, each with its mark and word as it will be, its values, and the word it had before. */
+/** Findings that move, each with its mark, its values, and the word as it will be and was; good ones that stay good in one line. */
 export function ChangeList({ changes }: { changes: readonly SideEffect[] }) {
   const format = useFormat();
   return (
@@ -16,15 +16,14 @@ export function ChangeList({ changes }: { changes: readonly SideEffect[] }) {
           <li key={`${id} ${seat}`} data-severity={severityTo}>
             <SeverityMark />
             <span>
-              <span>{say(`severity.${severityTo}`)}</span>
-              {severityFrom !== severityTo && (
-                <span className="soft">
-                  {' '}
-                  {say('growth.turned', { before: say(`severity.${severityFrom}`) })}
-                </span>
-              )}
-              <br />
               {say('growth.change', { name: quantityName(id), from: write(from), to: write(to) })}
+              <span className={severityTo === 'good' && severityFrom === 'good' ? 'only-spoken' : 'soft'}>
+                {' '}
+                {say(`severity.${severityTo}`)}
+                {severityFrom !== severityTo && (
+                  <> {say('growth.turned', { before: say(`severity.${severityFrom}`) })}</>
+                )}
+              </span>
             </span>
           </li>
         );

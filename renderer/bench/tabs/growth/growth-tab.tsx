@@ -58,8 +58,6 @@ function GrownSeat({ grown }: { grown: Grown }) {
     <section className="stack">
       <h2>{name}</h2>
       <WhatGrew grown={grown} />
-      <h3 className="lettering">{say(due ? 'growth.likely' : 'growth.predicted')}</h3>
-      <Predicted found={found ?? null} />
       <p className="row">
         {due ? (
           <a className="button chief" href={hrefOf({ page: 'measure', id: athleteId })}>
@@ -83,6 +81,8 @@ function GrownSeat({ grown }: { grown: Grown }) {
           {say(shown ? 'notes.hide' : 'notes.show')}
         </Button>
       </p>
+      <h3 className="lettering">{say(due ? 'growth.likely' : 'growth.predicted')}</h3>
+      <Predicted found={found ?? null} />
       <p className="soft">{say(due ? 'growth.guess' : 'growth.scaled')}</p>
     </section>
   );
