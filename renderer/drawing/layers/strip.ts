@@ -168,7 +168,12 @@ function marks(pen: Pen, scene: Scene, place: StripPlace): void {
     );
     if (boat.seats.length > 1) {
       const ink = { lettering: mine ? 'strong' : 'note', colour: mine ? 'ink' : 'ink-faint' } as const;
-      pen.text(String(index + 1), { x, y: room.top + 7 }, { ...ink, align: 'center', baseline: 'middle' });
+      pen.text(
+        String(index + 1),
+        { x, y: room.top + 7 },
+        // A tilted hull may rise behind the number.
+        { ...ink, align: 'center', baseline: 'middle', rim: 'paper' },
+      );
     }
   });
   const ends = [windows.plan.left, windows.plan.left + windows.plan.width].map((x) => {

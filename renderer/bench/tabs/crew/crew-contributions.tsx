@@ -15,8 +15,10 @@ export const CrewContributions = inShownWords(({ fit, report }: { fit: Fit; repo
   const format = useFormat();
   const rows = contributions(fit, report);
   if (rows.length === 0) return <p className="soft">{say('drawing.strip.not-afloat')}</p>;
+  const nothing = format.quantity('steadyMoment')(0, 'N·m');
   const moment = (value: number) => {
     const by = format.quantity('steadyMoment')(Math.abs(value), 'N·m');
+    if (by === nothing) return nothing;
     return say(value < 0 ? 'crew.side.right' : 'crew.side.left', { by });
   };
   const inches = format.lengthUnit === 'in';
