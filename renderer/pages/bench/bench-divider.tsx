@@ -1,21 +1,24 @@
 import { useEffect, useState } from 'react';
+import { useFit } from '../../bench/bench-context.tsx';
 import { say } from '../../language/messages.ts';
 
-/** Share of the height that the drawing has in a narrow window, percent. */
-const SHARE = { least: 30, most: 80, usual: 66, step: 5 } as const;
+/** Share of the height that the drawing has in a narrow window, percent: in a four less, for two rows of seats stand under it. */
+const SHARE = { least: 30, most: 80, usual: 66, four: 58, step: 5 } as const;
 
-/** Kept while the program runs: the next bench opens with the same share. */
-let lastShare: number = SHARE.usual;
+/** Kept while the program runs: the next bench opens with the same share. Null until somebody has moved the divider. */
+let lastShare: number | null = null;
 
 const within = (share: number) => Math.min(SHARE.most, Math.max(SHARE.least, Math.round(share)));
 
 /** In a narrow window, between drawing and margin: dragged, or moved by the arrow keys. Sets the share on its parent. */
 export function BenchDivider({ sheet }: { sheet: React.RefObject<HTMLElement | null> }) {
-  const [share, setShare] = useState(lastShare);
+  const usual = useFit(({ fit }) => (fit.seats.length > 2 ? SHARE.four : SHARE.usual));
+  const [moved, setMoved] = useState(lastShare);
+  const share = moved ?? usual;
   useEffect(() => sheet.current?.style.setProperty('--drawing-share', `${share}%`), [sheet, share]);
   function set(to: number): void {
     lastShare = within(to);
-    setShare(lastShare);
+    setMoved(lastShare);
   }
   function drag({ clientY, currentTarget, pointerId }: React.PointerEvent): void {
     const box = sheet.current?.getBoundingClientRect();

@@ -31,12 +31,13 @@ export function BenchTitleBlock(props: {
   usePageTitle(name);
   const boat = useFit(({ fit }) => fit.boat);
   const athletes = useFit(({ fit }) => words().row(fit.seats.flatMap(({ athlete }) => athlete?.name ?? [])));
-  // The name mostly says who and which boat; what it says is not said twice.
-  const namesAll = useFit(({ fit }) =>
-    fit.seats.every(({ athlete }) => !athlete || fit.name.includes(athlete.name)),
+  // The name mostly says who and which boat, the chooser of seats who is in a crew; what they say is not said twice.
+  const saidElsewhere = useFit(
+    ({ fit: { seats, name } }) =>
+      seats.length > 1 || seats.every(({ athlete }) => !athlete || name.includes(athlete.name)),
   );
   const unsaid = [
-    ...(athletes && namesAll ? [] : [athletes || say('fits.no-athlete')]),
+    ...(athletes && saidElsewhere ? [] : [athletes || say('fits.no-athlete')]),
     ...(name.includes(boat.name) ? [] : [boat.name]),
     ...(boat.boatClass === 'none' ? [] : [boat.boatClass]),
   ];

@@ -62,10 +62,11 @@ function formColumns(hull: Hull, spread: FormSpread, format: Format): readonly C
     (row: FormRow) =>
       placed(
         value(row),
+        // In a small window the doubt stands under its value: the table is wider than that.
         say('hull.form.give', {
           value: write(value(row)),
           by: by(SIGMAS_95 * formDoubt(row, spread, hull.length)[doubt]),
-        }),
+        }).replace('\u{a0}±', ' ±'),
       );
   const kilos = { write: format.mass };
   const lengths = { write: (value: number) => format.length(value) };

@@ -83,7 +83,7 @@ function Kept({ entry }: { entry: Extract<TimelineEntry, { kind: 'revision' }> }
           {say('trial.tried.revision', { number: revisionNumber(entry.revision), name })}
         </a>
       </h2>
-      <p className="soft">{say('timeline.fit', { fit: entry.fitName, boat: entry.boatName })}</p>
+      <p className="soft">{fitText(entry)}</p>
       {reason && <p className="timeline-words">{reason}</p>}
       {answers.length > 0 && (
         <p>
@@ -117,7 +117,7 @@ function Tried(props: {
           </span>
         )}
       </h2>
-      <p className="soft">{say('timeline.fit', { fit: entry.fitName, boat: entry.boatName })}</p>
+      <p className="soft">{fitText(entry)}</p>
       <ul>
         {trial.observations.map((observation) => {
           const by = answeredBy(revisions, id, observation);
@@ -134,4 +134,9 @@ function Tried(props: {
       <p className="soft">{conditionsText(trial)}</p>
     </div>
   );
+}
+
+/** The fit and its boat; the boat once, where the fit's name says it. */
+function fitText({ fitName, boatName }: { readonly fitName: string; readonly boatName: string }): string {
+  return fitName.includes(boatName) ? fitName : say('timeline.fit', { fit: fitName, boat: boatName });
 }
