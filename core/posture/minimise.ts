@@ -59,8 +59,8 @@ export interface Minimum {
  * Levenberg–Marquardt (Marquardt 1963) on Σ rᵢ² from `start`; unknowns that are not `free` stay where they are. Deterministic.
  * A step that does not lower the cost is not taken, so the end is never above the start. The unknowns are kept within
  * `farthest` of 0 (radians, for a stance). A step under `leastStep` is the last one: it is taken without another look at the
- * cost. `converged` is false only where `MOST_ITERATIONS` ran out: of
- * 150 000 random stances, none; the most that one took was 42.
+ * cost. `converged` is false only where `MOST_ITERATIONS` ran out: of 150 000 random stances, none; the most that one took was
+ * 42.
  */
 export function minimise(
   problem: LeastSquares,
@@ -108,8 +108,8 @@ function search(
     while (damping < MOST_DAMPING) {
       dampedStep(equations, damping, step);
       moveBy(q, step, { free, farthest, next });
-      const gain = predictedGain(equations, damping, step);
-      if (longestMove(q, next) < leastStep) {
+      const gain = predictedGain(equations, step);
+      if (longestMove(step) < leastStep) {
         [q, next] = [next, q];
         cost = Math.max(0, cost - gain);
         break;
@@ -159,15 +159,16 @@ function searchSpace(unknowns: number, terms: number): SearchSpace {
   };
 }
 
-/** How much a damped step lowers the cost by the linearised problem. */
-function predictedGain({ normal, gradient }: NormalEquations, damping: number, step: Float64Array): number {
+/** How much a step d lowers the cost by the linearised problem: −2gᵀd − dᵀNd. */
+function predictedGain({ normal, gradient }: NormalEquations, step: Float64Array): number {
   const n = gradient.length;
-  let sum = 0;
+  let gain = 0;
   for (let i = 0; i < n; i++) {
-    const d = step[i]!;
-    sum += d * (damping * normal[i * n + i]! * d - gradient[i]!);
+    let along = 2 * gradient[i]! + normal[i * n + i]! * step[i]!;
+    for (let j = 0; j < i; j++) along += 2 * normal[i * n + j]! * step[j]!;
+    gain -= along * step[i]!;
   }
-  return sum;
+  return gain;
 }
 
 /**
@@ -187,13 +188,13 @@ function sumOfSquares(residuals: Float64Array): number {
 }
 
 /** Greatest change of any unknown. */
-function longestMove(q: Float64Array, next: Float64Array): number {
+function longestMove(step: Float64Array): number {
   let most = 0;
-  for (let i = 0; i < q.length; i++) most = Math.max(most, Math.abs(next[i]! - q[i]!));
+  for (let i = 0; i < step.length; i++) most = Math.max(most, Math.abs(step[i]!));
   return most;
 }
 
-/** A step of the free unknowns, none going farther out than allowed. */
+/** Makes a step of the free unknowns, none going farther out than allowed; `step` becomes what was made of it. */
 function moveBy(
   q: Float64Array,
   step: Float64Array,
@@ -201,5 +202,6 @@ function moveBy(
 ): void {
   for (let i = 0; i < q.length; i++) {
     next[i] = free[i] ? Math.min(farthest, Math.max(-farthest, q[i]! + step[i]!)) : q[i]!;
+    step[i] = next[i]! - q[i]!;
   }
 }
