@@ -78,8 +78,9 @@ export function loadsAboard(
   seats: readonly (SeatState | null)[],
   phase: Phase,
 ): PointMass[] {
-  const loads = seats.flatMap((seat) => (seat ? seatLoads(seat.support, seat.stances[phase]) : []));
-  return [state.ownMass, ...loads];
+  const loads = [state.ownMass];
+  for (const seat of seats) if (seat) loads.push(...seatLoads(seat.support, seat.stances[phase]));
+  return loads;
 }
 
 /** A seat's fittings and its paddler with the paddle as one mass. */

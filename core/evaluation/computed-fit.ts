@@ -1,4 +1,6 @@
+import type { BalanceDemand } from '../hydrostatics/afloat.ts';
 import type { DriveLoads } from '../support/support.ts';
+import { lazyProperty } from '../units/lazy-property.ts';
 import { boatQuantities } from './boat-quantities.ts';
 import { type BoatState, balanceOf } from './boat-state.ts';
 import { type AfloatByPhase, crewAfloat } from './crew-afloat.ts';
@@ -19,13 +21,19 @@ export interface Computed {
   readonly drives: readonly (DriveLoads | null)[];
   /** How it lies in each phase. */
   readonly afloat: AfloatByPhase;
+  /** Null where the boat does not float. */
+  readonly balance: BalanceDemand | null;
   /** Every value, still without a spread. */
   readonly quantities: readonly Quantity[];
 }
 
+const withDrives = lazyProperty<'drives', Computed['drives']>('drives');
+const withBalance = lazyProperty<'balance', Computed['balance']>('balance');
+const withQuantities = lazyProperty<'quantities', readonly Quantity[]>('quantities');
+
 /**
- * Floats a boat with its solved crew in all three phases and lists every quantity, spreads not yet filled in. `start` (an
- * earlier answer) only saves iterations.
+ * Floats a boat with its solved crew. The drives' loads, the balance and every quantity, spreads not yet filled in, are computed at
+ * their first reading. `start` (an earlier answer) only saves iterations.
  */
 export function computeBoat(
   boat: BoatState,
@@ -33,16 +41,16 @@ export function computeBoat(
   start: AfloatByPhase | null,
 ): Computed {
   const { afloat, trimCatch } = crewAfloat(boat, seats, start);
-  const balance = afloat.ready.kind === 'afloat' ? balanceOf(boat, seats, afloat.ready) : null;
-  const drives = seats.map((seat) => seat && driveOf(seat, afloat.ready));
-  const quantities = [
-    ...boatQuantities(boat, { ready: afloat.ready, trimCatch }, balance),
+  const { ready } = afloat;
+  const driven = withDrives({ boat, seats, afloat }, () => seats.map((seat) => seat && driveOf(seat, ready)));
+  const floating = withBalance(driven, () =>
+    ready.kind === 'afloat' ? balanceOf(boat, seats, ready) : null,
+  );
+  return withQuantities(floating, () => [
+    ...boatQuantities(boat, { ready, trimCatch: trimCatch() }, floating.balance),
     ...seats.flatMap((seat, index) => (seat ? seatQuantities(seat, index, boat) : [])),
-    ...seats.flatMap((seat, index) =>
-      seat ? paddleQuantities(seat, index, { boat, ready: afloat.ready }) : [],
-    ),
-    ...drives.flatMap((drive, index) => driveQuantities(drive, index)),
+    ...seats.flatMap((seat, index) => (seat ? paddleQuantities(seat, index, { boat, ready }) : [])),
+    ...driven.drives.flatMap((drive, index) => driveQuantities(drive, index)),
     ...neighbourQuantities(seats),
-  ];
-  return { boat, seats, drives, afloat, quantities };
+  ]);
 }

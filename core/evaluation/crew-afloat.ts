@@ -1,4 +1,5 @@
-import type { FloatResult } from '../hydrostatics/afloat.ts';
+import type { FloatResult, NotAfloat } from '../hydrostatics/afloat.ts';
+import type { LazyFloat } from '../hydrostatics/float-at-rest.ts';
 import type { Phase } from '../posture/stance.ts';
 import { lazyProperty } from '../units/lazy-property.ts';
 import { type BoatState, floatCrew, lazyFloatCrew } from './boat-state.ts';
@@ -8,25 +9,33 @@ import type { SeatState } from './seat-state.ts';
 export type AfloatByPhase = Readonly<Record<Phase, FloatResult>>;
 
 const withCatch = lazyProperty<'catch', FloatResult>('catch');
+const withFound = lazyProperty<'found', LazyFloat | NotAfloat>('found');
 const withExit = lazyProperty<'exit', FloatResult>('exit');
 
+/** A boat afloat, and of the catch alone what one quantity needs, at a fraction of its cost. */
+interface CrewAfloat {
+  readonly afloat: AfloatByPhase;
+  /** Bow over stern at the catch, metres; null where it does not float. */
+  trimCatch(): number | null;
+}
+
 /**
- * Floats a boat with its solved crew. The ready phase is complete. Of the catch only the trim is computed at once (`trimCatch`,
- * metres bow over stern; null where it does not float), because one quantity needs it. The rest of the catch, and the exit, are
- * computed on request: nothing needs them during a drag. `start` (an earlier answer) only saves iterations.
+ * Floats a boat with its solved crew: at once in the ready phase, at catch and exit on request, for a drag is drawn at ready.
+ * `start` (an earlier answer) only saves iterations.
  */
 export function crewAfloat(
   boat: BoatState,
   seats: readonly (SeatState | null)[],
   start: AfloatByPhase | null,
-): { readonly afloat: AfloatByPhase; readonly trimCatch: number | null } {
+): CrewAfloat {
   const ready = floatCrew(boat, seats, { phase: 'ready', start: start?.ready ?? null });
-  const catchFloat = lazyFloatCrew(boat, seats, { phase: 'catch', start: start?.catch ?? null });
-  const rests = 'plane' in catchFloat;
-  const atCatch = () => (rests ? catchFloat.tell() : catchFloat);
+  const inCatch = withFound({}, () =>
+    lazyFloatCrew(boat, seats, { phase: 'catch', start: start?.catch ?? null }),
+  );
+  const atCatch = () => ('plane' in inCatch.found ? inCatch.found.tell() : inCatch.found);
   const atExit = () => floatCrew(boat, seats, { phase: 'exit', start: start?.exit ?? null });
   return {
     afloat: withExit(withCatch({ ready }, atCatch), atExit),
-    trimCatch: rests ? boat.hull.length * catchFloat.plane.alongSlope : null,
+    trimCatch: () => ('plane' in inCatch.found ? boat.hull.length * inCatch.found.plane.alongSlope : null),
   };
 }

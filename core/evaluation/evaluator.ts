@@ -4,14 +4,15 @@ import type { Athlete } from '../document/athlete-schema.ts';
 import type { Fit } from '../document/fit-schema.ts';
 import type { Seat } from '../document/seat-schema.ts';
 import type { SeatFrame } from '../frame/mirror.ts';
-import { balanceOf, boatState } from './boat-state.ts';
+import { lazyProperty } from '../units/lazy-property.ts';
+import { boatState } from './boat-state.ts';
 import { type Computed, computeBoat } from './computed-fit.ts';
 import type { SpreadSources } from './doubt-sources.ts';
 import type { Finding, Quantity } from './finding.ts';
 import { judge } from './judge.ts';
 import { type JudgedValues, judgedValuesFinder } from './judged-values.ts';
 import { doubtOf, heldSpreads, type Spreads, withSpreads } from './quantity-spreads.ts';
-import type { Report } from './report.ts';
+import type { Report, SeatReport } from './report.ts';
 import { type SeatState, seatFrame, solveSeat } from './seat-state.ts';
 import { type Unknown, unknownsOf } from './unknowns.ts';
 import { withUsualPlace } from './usual-place.ts';
@@ -118,24 +119,36 @@ interface Known {
   unknowns(judged: readonly Finding[], quantities: readonly Quantity[]): readonly Unknown[];
 }
 
-/** Puts a report together: values with their spreads, findings judged by them, and what is not known. */
+const withDrive = lazyProperty<'drive', SeatReport['drive']>('drive');
+const withBalance = lazyProperty<'balance', Report['balance']>('balance');
+const withQuantities = lazyProperty<'quantities', readonly Quantity[]>('quantities');
+const withFindings = lazyProperty<'findings', readonly Finding[]>('findings');
+const withUnknowns = lazyProperty<'unknowns', readonly Unknown[]>('unknowns');
+const withJudged = lazyProperty<'judged', readonly Finding[]>('judged');
+
+/**
+ * Puts a report together. Its values with their spreads, the findings judged by them and what is not known are computed at
+ * their first reading: a drag is drawn sixty times a second, and its values are read twenty times.
+ */
 function reportOf(fit: Fit, computed: Computed, known: Known): Report {
-  const { boat, seats, drives, afloat } = computed;
-  const quantities = withSpreads(computed.quantities, known.spreads);
-  const supports = seats.map((seat) => seat?.support ?? null);
-  const judged = judge(fit, quantities, supports);
-  return {
-    format: 'kneelwright-report/1',
+  const { seats, afloat } = computed;
+  const solved = {
+    format: 'kneelwright-report/1' as const,
     fitName: fit.name,
-    seats: seats.map((seat, i) =>
-      seat
-        ? { body: seat.body, stances: seat.stances, support: seat.support, drive: drives[i] ?? null }
-        : null,
-    ),
+    seats: seats.map((seat, i) => seat && seatReport(seat, () => computed.drives[i] ?? null)),
     afloat,
-    balance: afloat.ready.kind === 'afloat' ? balanceOf(boat, seats, afloat.ready) : null,
-    quantities,
-    findings: judged.filter(({ severity }) => severity !== 'unknown'),
-    unknowns: known.unknowns(judged, quantities),
   };
+  const balanced = withBalance(solved, () => computed.balance);
+  const valued = withQuantities(balanced, () => withSpreads(computed.quantities, known.spreads));
+  const all = withJudged({}, () => {
+    const supports = seats.map((seat) => seat?.support ?? null);
+    return judge(fit, valued.quantities, supports);
+  });
+  const found = withFindings(valued, () => all.judged.filter(({ severity }) => severity !== 'unknown'));
+  return withUnknowns(found, () => known.unknowns(all.judged, valued.quantities));
+}
+
+/** What a report tells of a solved seat. */
+function seatReport({ body, stances, support }: SeatState, drive: () => SeatReport['drive']): SeatReport {
+  return withDrive({ body, stances, support }, drive);
 }

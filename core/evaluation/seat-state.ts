@@ -48,18 +48,18 @@ export function seatFrame(
   };
 }
 
+const withCatch = lazyProperty<'catch', Stance>('catch');
 const withExit = lazyProperty<'exit', Stance>('exit');
 
 /**
- * Solves one occupied seat. The exit is solved on request: nothing needs it during a drag. Always finite; the stances'
+ * Solves one occupied seat. Catch and exit are solved on request: a drag is drawn at ready. Always finite; the stances'
  * `shortfalls` have what cannot be reached. `strays` is one person's own way of kneeling; without it, the usual one.
  */
 export function solveSeat(input: SeatInput, strays?: Strays): SeatState {
   const { body, seat, frame } = input;
   const problem = stanceProblem(body, seat, { phase: 'ready', strays });
-  const stances = withExit(
-    { ready: solvedStance(problem, { frame }), catch: solvedStance(inPhase(problem, 'catch'), { frame }) },
-    () => solvedStance(inPhase(problem, 'exit'), { frame }),
-  );
-  return { ...input, stances, support: supportLoads(stances.ready, seat) };
+  const inOther = (phase: Phase) => () => solvedStance(inPhase(problem, phase), { frame });
+  const ready = solvedStance(problem, { frame });
+  const stances = withExit(withCatch({ ready }, inOther('catch')), inOther('exit'));
+  return { ...input, stances, support: supportLoads(ready, seat) };
 }

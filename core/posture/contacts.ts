@@ -3,6 +3,7 @@ import type { Seat } from '../document/seat-schema.ts';
 import { otherSide } from '../frame/mirror.ts';
 import { add, norm, scale, subtract, type Vec3 } from '../frame/vec3.ts';
 import { toRadians } from '../units/angle.ts';
+import { recordOf } from '../units/entries.ts';
 import { twoLink } from './two-link.ts';
 
 /**
@@ -14,13 +15,18 @@ const BALL_ABOVE_REST = 0.011;
 /** The lengths and fractions of a body as the solver reads them: plain numbers, metres and kilograms. */
 export type BodyLengths = Readonly<Record<keyof BodyEstimate['lengths'], number>>;
 
+/** Lengths already taken out of a body. */
+const known = new WeakMap<BodyEstimate, BodyLengths>();
+
 /**
  * The values of a body's lengths without their spreads, metres: what a solve needs of them. The solver reads them thousands of
  * times, so they are plain numbers.
  */
 export function lengthsOf(body: BodyEstimate): BodyLengths {
-  const lengths = {} as Record<keyof BodyEstimate['lengths'], number>;
-  for (const name of BODY_LENGTHS) lengths[name] = body.lengths[name].value;
+  const before = known.get(body);
+  if (before) return before;
+  const lengths = recordOf(BODY_LENGTHS, (name) => body.lengths[name].value);
+  known.set(body, lengths);
   return lengths;
 }
 

@@ -1,6 +1,6 @@
 import type { BodyEstimate, BodySegment } from '../body/body.ts';
 import type { Seat } from '../document/seat-schema.ts';
-import { along, plus, type Vec3 } from '../frame/vec3.ts';
+import { along, type Vec3 } from '../frame/vec3.ts';
 import { addTimes, blank, copyTo, type MutableVec3, scaleTo } from '../frame/vec3-in-place.ts';
 import { armsSlopeTo, blankArmsSlope, type MutableArmsSlope } from './arms.ts';
 import type { Contacts } from './contacts.ts';
@@ -27,9 +27,23 @@ export interface Spanned {
 /**
  * Every segment of body and paddle between its joints: kilograms, and shares from the first joint. The endpoints are those of
  * `body/segment-masses.ts`. Shares above 1 lie beyond the second joint, as the blade does beyond the lower hand. Fifteen
- * masses: head, trunk, two of each arm and leg segment, and the paddle.
+ * masses: head, trunk, two of each arm and leg segment, and the paddle. The same list while body and paddle are the same objects.
  */
-export function massesBetweenJoints({ lengths, segments }: BodyEstimate, seat: Seat): Spanned[] {
+export function massesBetweenJoints(
+  body: BodyEstimate,
+  { paddle }: Pick<Seat, 'paddle'>,
+): readonly Spanned[] {
+  const before = known.get(body);
+  if (before?.paddle === paddle) return before.masses;
+  const masses = newMasses(body, paddle);
+  known.set(body, { paddle, masses });
+  return masses;
+}
+
+/** The masses of each body that were asked for last. */
+const known = new WeakMap<BodyEstimate, { paddle: Seat['paddle']; masses: readonly Spanned[] }>();
+
+function newMasses({ lengths, segments }: BodyEstimate, paddle: Seat['paddle']): Spanned[] {
   const { forearm, hand, footLength, heelToBall } = lengths;
   const wrist = forearm.value / (forearm.value + hand.value);
   const span = (segment: string, kind: BodySegment, [from, to]: [FigurePoint, FigurePoint]): Spanned => {
@@ -48,8 +62,8 @@ export function massesBetweenJoints({ lengths, segments }: BodyEstimate, seat: S
     ];
   };
   const rearFoot = span('rearFoot', 'foot', ['rearHeel', 'rearBall']);
-  const { massKg, lengthM, lowerHandM } = seat.paddle;
-  const paddle = (PADDLE_CENTRE_SHARE * lengthM) / lowerHandM;
+  const { massKg, lengthM, lowerHandM } = paddle;
+  const paddleShare = (PADDLE_CENTRE_SHARE * lengthM) / lowerHandM;
   return [
     span('headNeck', 'headNeck', ['midShoulder', 'headTop']),
     span('trunk', 'trunk', ['midShoulder', 'midHip']),
@@ -62,23 +76,24 @@ export function massesBetweenJoints({ lengths, segments }: BodyEstimate, seat: S
     // The table runs from heel to toe. The rear foot's toes are tucked, so its share counts from heel to ball.
     { ...rearFoot, share: (rearFoot.share * footLength.value) / heelToBall.value },
     span('frontFoot', 'foot', ['frontHeel', 'frontToe']),
-    { segment: 'paddle', massKg, from: 'topHand', to: 'lowerHand', share: paddle },
+    { segment: 'paddle', massKg, from: 'topHand', to: 'lowerHand', share: paddleShare },
   ];
 }
 
-/**
- * The common centre as fixed shares of the joints, so that it is one weighted sum. `held` is the part of the joints that the
- * fittings hold, `upper` the share of all that moves with mid-shoulder; from there the hands do not move.
- */
-export interface CentreWeights {
+/** Weights of the joints in the common centre: share × mass over the whole, summed for each joint. */
+interface JointWeights {
   /** Body and paddle together. */
   readonly massKg: number;
-  /** Sum of share × place, metres. */
-  readonly held: Vec3;
-  /** Shares of the joints that move; no unit. */
+  /** Shares of the joints; no unit. */
   readonly of: Readonly<Partial<Record<FigurePoint, number>>>;
-  /** Share that hangs on mid-shoulder; no unit. */
+  /** Share that hangs on mid-shoulder; no unit. From there the hands do not move. */
   readonly upper: number;
+}
+
+/** The common centre as fixed shares of the joints, so that it is one weighted sum. */
+export interface CentreWeights extends JointWeights {
+  /** Sum of share × place of the joints that the fittings hold, metres. */
+  readonly held: Vec3;
 }
 
 /** Joints that the fittings hold, by their names among the figure's points. */
@@ -104,10 +119,22 @@ const HANGING: readonly FigurePoint[] = [
 ];
 
 /**
- * Gathers segment masses into one weight for each joint: share × mass over the whole, so that the centre of mass is a weighted
- * sum of a dozen joints instead of fifteen centres. The fittings' own joints are summed once, here.
+ * Gathers segment masses into one weight for each joint, so that the centre of mass is a weighted sum of a dozen joints instead of
+ * fifteen centres. The fittings' own joints are summed once, here.
  */
 export function centreWeights(masses: readonly Spanned[], contacts: Contacts): CentreWeights {
+  const { massKg, of, upper } = jointWeights(masses);
+  const held = blank();
+  for (const [point, contact] of HELD) addTimes(held, of[point] ?? 0, contacts[contact] as Vec3);
+  return { massKg, held, of, upper };
+}
+
+/** The weights of a list of masses, made once. */
+const weighed = new WeakMap<readonly Spanned[], JointWeights>();
+
+function jointWeights(masses: readonly Spanned[]): JointWeights {
+  const before = weighed.get(masses);
+  if (before) return before;
   let massKg = 0;
   for (const mass of masses) massKg += mass.massKg;
   const of: Partial<Record<FigurePoint, number>> = {};
@@ -115,11 +142,11 @@ export function centreWeights(masses: readonly Spanned[], contacts: Contacts): C
     of[from] = (of[from] ?? 0) + ((1 - share) * mass) / massKg;
     of[to] = (of[to] ?? 0) + (share * mass) / massKg;
   }
-  let held: Vec3 = { x: 0, y: 0, z: 0 };
-  for (const [point, contact] of HELD) held = plus(held, of[point] ?? 0, contacts[contact] as Vec3);
   let upper = 0;
   for (const point of HANGING) upper += of[point] ?? 0;
-  return { massKg, held, of, upper };
+  const weights = { massKg, of, upper };
+  weighed.set(masses, weights);
+  return weights;
 }
 
 /**

@@ -1,4 +1,4 @@
-import type { LimitedJoint } from '../document/athlete-schema.ts';
+import type { Athlete, LimitedJoint } from '../document/athlete-schema.ts';
 import type { Seat } from '../document/seat-schema.ts';
 import { type Radians, toRadians } from '../units/angle.ts';
 import { keysOf, recordOf } from '../units/entries.ts';
@@ -49,8 +49,20 @@ const NARROWS: Readonly<
  * 29°.
  */
 export function jointLimits({ athlete }: Pick<Seat, 'athlete'>): JointLimits {
+  if (!athlete) return anatomyLimits();
+  const before = known.get(athlete);
+  if (before) return before;
+  const limits = narrowedBy(athlete);
+  known.set(athlete, limits);
+  return limits;
+}
+
+/** Limits already found for an athlete. */
+const known = new WeakMap<Athlete, JointLimits>();
+
+function narrowedBy(athlete: Athlete): JointLimits {
   const limits = anatomyLimits();
-  for (const { joint, maxDeg } of athlete?.limits ?? []) {
+  for (const { joint, maxDeg } of athlete.limits) {
     const rule = NARROWS[joint];
     if (!rule) continue;
     const most = rule.end === 'most';

@@ -122,7 +122,8 @@ type Points = Record<FigurePoint, Vec3>;
 
 /** Points from the paddler's frame to the boat's. */
 function pointsInBoat(points: Points, frame: SeatFrame): Points {
-  const out = {} as Points;
+  // A copy has room for every point at once; a record that grows is moved again and again.
+  const out = { ...points };
   for (const name of FIGURE_POINTS) out[name] = toBoatFrame(points[name], frame);
   return out;
 }

@@ -2,6 +2,7 @@ import type { Seat } from '../document/seat-schema.ts';
 import { norm, subtract } from '../frame/vec3.ts';
 import type { Stance } from '../posture/stance.ts';
 import { GRAVITY } from '../units/gravity.ts';
+import { lazyProperty } from '../units/lazy-property.ts';
 import { kneeContactArea } from './knee-contact.ts';
 import { type Contact, contactPoints, type Support } from './support.ts';
 import { cornersOf, type PolygonCorner, supportPatches } from './support-patches.ts';
@@ -17,11 +18,14 @@ import { heldShares, type InPlan, sharesOf, supportTriangle } from './support-tr
  */
 export function supportLoads(stance: Stance, seat: Seat): Support {
   const resting = restingLoads(stance, seat);
-  const corners = cornersOf(resting.patches);
-  return { ...resting, shareRanges: rangesAbout(resting.shares, corners, stance.centreOfMass) };
+  const { shares, patches } = resting;
+  return withRanges(resting, () => rangesAbout(shares, cornersOf(patches), stance.centreOfMass));
 }
 
-/** The same without the ranges of the shares, which cost as much as all the rest. */
+/** The ranges are computed at their first reading: they cost as much as all the rest. */
+const withRanges = lazyProperty<'shareRanges', Support['shareRanges']>('shareRanges');
+
+/** The same without the ranges of the shares. */
 export function restingLoads(stance: Stance, seat: Seat): Omit<Support, 'shareRanges'> {
   const contacts = contactPoints(stance);
   const triangle = supportTriangle(contacts);

@@ -12,7 +12,8 @@ export function supportPolygon(corners: readonly PolygonCorner[]): PolygonCorner
       while (chain.length > 1 && twiceArea(chain.at(-2)!, chain.at(-1)!, corner) <= 0) chain.pop();
       chain.push(corner);
     }
-    return chain.slice(0, -1);
+    chain.pop();
+    return chain;
   };
   return [...half(sorted), ...half(sorted.toReversed())];
 }

@@ -7,5 +7,11 @@ import { waterBench } from './water-bench.ts';
 
 /** What the core costs: a stance, a drag's step, a whole evaluation, a proposal, and floating. */
 export async function coreBench(): Promise<Found> {
-  return together([stanceBench(), await evaluationBench(), searchBench(), await floatBench(), waterBench()]);
+  return together([
+    await stanceBench(),
+    await evaluationBench(),
+    searchBench(),
+    await floatBench(),
+    waterBench(),
+  ]);
 }

@@ -66,8 +66,8 @@ export async function floatBench(): Promise<Found> {
     {
       rows: [],
       facts: [
-        bytes('one set of immersed properties', (call) => immersedProperties(hull, nudged(call))),
-        bytes('one equilibrium', cold),
+        await bytes('one set of immersed properties', (call) => immersedProperties(hull, nudged(call))),
+        await bytes('one equilibrium', cold),
       ],
     },
   ]);
@@ -200,6 +200,6 @@ function growth(what: string, counts: readonly number[], make: (count: number) =
   };
 }
 
-function bytes(what: string, run: (call: number) => unknown): Fact {
-  return { group: 'core', name: `heap taken by ${what}`, value: bytesPerCall(run), unit: 'bytes' };
+async function bytes(what: string, run: (call: number) => unknown): Promise<Fact> {
+  return { group: 'core', name: `heap taken by ${what}`, value: await bytesPerCall(run), unit: 'bytes' };
 }

@@ -44,7 +44,7 @@ type Search = (iterations: number) => ArrayLike<number>;
  * One stance beside the same objective, from the same start, handed to a general least-squares library that stops after the
  * first iteration that leaves it as near to the least: by its own differences, and with our slopes.
  */
-export function stanceBench(): Found {
+export async function stanceBench(): Promise<Found> {
   const { seat, body, problem, objective } = madeUpProblem();
   const least = leastOf(objective);
   const ours = minimise(objective, { start: START, free: FREE });
@@ -86,7 +86,7 @@ export function stanceBench(): Found {
         unit: `(with our slopes ${neededWithSlopes}, ours ${ours.iterations})`,
         note: HOW_COMPARED,
       }),
-      fact('heap taken by one stance', bytesPerCall(stance), { unit: 'bytes' }),
+      fact('heap taken by one stance', await bytesPerCall(stance), { unit: 'bytes' }),
     ],
   };
 }

@@ -14,7 +14,7 @@ import { guides } from '../layers/guides.ts';
 import { arcs, labelsPart } from '../layers/labels.ts';
 import { leaderLines } from '../layers/leader-lines.ts';
 import { leaderRouter } from '../layers/leaders.ts';
-import { strip, stripWords } from '../layers/strip.ts';
+import { strip } from '../layers/strip.ts';
 import { strokeOutline } from '../layers/stroke-outline.ts';
 import { support } from '../layers/support.ts';
 import { cockpitView } from '../view/cockpit-view.ts';
@@ -114,7 +114,6 @@ export class BenchCanvas {
       fittings,
       figures,
       captions,
-      stripWords,
       support,
       arcs,
       leaderLines(route),

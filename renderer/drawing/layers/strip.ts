@@ -18,23 +18,18 @@ const END_WORDS = 54;
 /** From one line of the words beside the strip to the next, at most, pixels. */
 const MOST_LINE_STEP = 20;
 
-/** The whole boat afloat: level water, the hull tilted ten times as much as it is, and what that means in millimetres. */
+/**
+ * The whole boat afloat: level water, the hull tilted ten times as much as it is, and what that means in millimetres. It is drawn
+ * with its words, twenty times a second during a drag: it needs the catch too, which costs as much as all the rest of a step.
+ */
 export const strip: ScenePart = {
-  layer: 'boat',
+  layer: 'labels',
   paint(pen, scene) {
     const place = stripPlace(scene);
     pen.within(scene.layout.strip, () => {
       wateredHull(pen, scene, place);
       marks(pen, scene, place);
     });
-  },
-};
-
-/** What the strip says. */
-export const stripWords: ScenePart = {
-  layer: 'labels',
-  paint(pen, scene) {
-    const place = stripPlace(scene);
     names(pen, scene, place);
     words(pen, scene, place.times);
   },

@@ -16,14 +16,12 @@ export function traceLine(on: Traceable, line: Line, { x, y, scale }: Placed): v
   for (let k = 2; k < line.length; k += 2) on.lineTo(x + line[k]! * scale, y - line[k + 1]! * scale);
 }
 
+/** Rings to be filled: a fill closes them by itself. */
 function traceRings(on: Traceable, rings: readonly Line[], placed: Placed): void {
-  for (const ring of rings) {
-    traceLine(on, ring, placed);
-    on.closePath();
-  }
+  for (const ring of rings) traceLine(on, ring, placed);
 }
 
-/** A counter-clockwise ring grown outward by so many pixels. */
+/** A counter-clockwise ring grown outward by so many pixels, to be filled. */
 function traceGrown(on: Traceable, ring: Line, { x, y, scale }: Placed, by: number): void {
   const length = ring.length;
   for (let k = 0; k < length; k += 2) {
@@ -37,7 +35,6 @@ function traceGrown(on: Traceable, ring: Line, { x, y, scale }: Placed, by: numb
     if (k === 0) on.moveTo(px, py);
     else on.lineTo(px, py);
   }
-  on.closePath();
 }
 
 /** In how many steps a shape is painted: an area's outline first, if it has one, then each fill; lines in one. */
