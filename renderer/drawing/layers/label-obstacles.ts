@@ -70,7 +70,7 @@ function figureDiscs(scene: Scene): ScreenDisc[] {
   return discs;
 }
 
-/** Arcs of the angles, the shaft, the plumb line under the centre of mass and the polygon of support. */
+/** Arcs of the angles, the shaft, the sheer, the plumb line under the centre of mass and the polygon of support. */
 function lineBeads(scene: Scene): ScreenDisc[] {
   const report = seatReport(scene);
   if (!report) return [];
@@ -84,8 +84,17 @@ function lineBeads(scene: Scene): ScreenDisc[] {
     ...beads([ready.centreOfMass, floor].map(projectorOf(scene, 'profile'))),
     ...beads([ready.centreOfMass, floor].map(projectorOf(scene, 'section'))),
     ...beads([...ring, ring[0]!]),
+    ...sheerBeads(scene),
     ...marks.flatMap(({ view, arc }) => beads(arc.points.map(projectorOf(scene, view)))),
   ];
+}
+
+/** Discs along the sheer, as far as the view from the side shows it. */
+function sheerBeads(scene: Scene): ScreenDisc[] {
+  const { left, width } = scene.layout.windows.profile;
+  return beads(scene.lines.sheer.map(projectorOf(scene, 'profile'))).filter(
+    ({ x }) => x >= left && x <= left + width,
+  );
 }
 
 /** Discs along the shaft and into the water, so near each other that no word fits between two. */

@@ -17,7 +17,7 @@ import './athlete.css';
 /** One athlete's page: the same form makes and edits. */
 export function AthletePage({ id }: { id: string }) {
   const { record, error } = useAthlete(id);
-  const title = record?.athlete.name ?? say('athletes.new');
+  const title = record?.athlete.name ?? say(id === 'new' ? 'athletes.new' : 'archive.counts.athletes');
   return (
     <Page
       title={title}

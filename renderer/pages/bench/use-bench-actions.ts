@@ -51,6 +51,7 @@ export function useBenchActions(fitId: string): void {
       { id: 'show', name: say('show.page'), run: () => go({ page: 'show', id: fitId }) },
       ...people.flatMap(({ id, name }) => [
         { id: `athlete ${id}`, name: say('do.athlete', { name }), run: () => go({ page: 'athlete', id }) },
+        { id: `measure ${id}`, name: say('do.measure', { name }), run: () => go({ page: 'measure', id }) },
         { id: `timeline ${id}`, name: say('do.timeline', { name }), run: () => go({ page: 'timeline', id }) },
       ]),
     ];

@@ -15,7 +15,7 @@ export function BoatPage({ id }: { id: string }) {
   const [isSaved, setSaved] = useState(false);
   return (
     <Page
-      title={record?.boat.name ?? say('boats.new')}
+      title={record?.boat.name ?? say(id === 'new' ? 'boats.new' : 'archive.counts.boats')}
       wide
       tools={
         record && (

@@ -70,7 +70,9 @@ function Lately({ things }: { things: readonly FoundThing[] }) {
       {fit && (
         <div className="go-on">
           <a className="button chief" href={hrefOf({ page: 'fit', id: fit.id })}>
-            <Name text={say('recent.go-on', { name: fit.title })} />
+            <span>
+              <Name text={say('recent.go-on', { name: fit.title })} />
+            </span>
           </a>
           <span className="soft">
             <Name text={words().beside([fit.of, instantText(fit.at)])} />

@@ -65,12 +65,21 @@ export function problemText(problem: MeasureProblem): string {
     case 'empty':
       return say('field.empty');
     case 'not-a-number':
-      return say('field.not-a-number', { text: problem.text });
+      return say('field.not-a-number', { text: quoted(problem.text) });
     case 'unknown-unit':
-      return say('field.unknown-unit', { text: problem.text });
+      return say('field.unknown-unit', { text: quoted(problem.text) });
     case 'unclear-separator':
-      return say('field.unclear-separator', { text: problem.text });
+      return say('field.unclear-separator', { text: quoted(problem.text) });
   }
+}
+
+/** Letters of an entry that a problem repeats. */
+const MOST_QUOTED = 30;
+
+/** What was entered, short enough to be told: a pasted page is not. */
+function quoted(text: string): string {
+  const letters = Array.from(text.slice(0, 2 * MOST_QUOTED + 2));
+  return letters.length <= MOST_QUOTED ? text : `${letters.slice(0, MOST_QUOTED).join('')} …`;
 }
 
 /** Why a number is outside its limits, in words; null when it is within them. */
@@ -79,7 +88,9 @@ export function outOfRangeText(
   limits: { min: number; max: number },
   write: (value: number) => string,
 ): string | null {
-  if (value < limits.min) return say('field.too-small', { value: write(value), limit: write(limits.min) });
-  if (value > limits.max) return say('field.too-large', { value: write(value), limit: write(limits.max) });
+  if (value < limits.min)
+    return say('field.too-small', { value: quoted(write(value)), limit: write(limits.min) });
+  if (value > limits.max)
+    return say('field.too-large', { value: quoted(write(value)), limit: write(limits.max) });
   return null;
 }

@@ -29,6 +29,20 @@ describe('an entry', () => {
     expect(plain(readEntry('', pad))).toBe('A number is needed.');
   });
 
+  it('repeats only the beginning of a pasted page, in whole letters', () => {
+    for (const text of [
+      'x'.repeat(100_000),
+      '😀'.repeat(50_000),
+      `1 ${'y'.repeat(100_000)}`,
+      '9'.repeat(300),
+    ]) {
+      const told = plain(readEntry(text, pad)) as string;
+      expect(told.length).toBeLessThan(150);
+      expect(told.isWellFormed()).toBe(true);
+    }
+    expect(plain(readEntry('x'.repeat(31), pad))).toContain(`“${'x'.repeat(30)} …” is not a number`);
+  });
+
   it('may be emptied where that is allowed', () => {
     expect(readEntry('  ', { ...pad, mayBeEmpty: true })).toEqual({ kind: 'emptied' });
   });
