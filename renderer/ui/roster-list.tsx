@@ -75,6 +75,7 @@ export function RosterList<T extends Listable>(props: RosterProps<T>) {
   const isEmpty = records.length === 0 && search === '';
   return (
     <div className="stack">
+      {archived && <h2 className="lettering">{say('trials.aside')}</h2>}
       {!isEmpty && refusal && <ErrorMessage error={refusal} />}
       {(records.length >= SEARCH_FROM || search !== '') && <FindEntry value={search} onChange={setSearch} />}
       {isEmpty && (archived ? <p className="soft">{say('list.archived.none')}</p> : props.empty)}
