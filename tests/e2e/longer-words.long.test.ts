@@ -78,7 +78,7 @@ describe('a window of 1024 × 700', () => {
     expect(await cutOnEveryPage(page)).toEqual([]);
   });
 
-  it.each(['de', 'hu', 'pl', 'zh'] as const)('cuts nothing off in %s', async (language) => {
+  it.each(['de', 'es', 'hu', 'pl', 'zh'] as const)('cuts nothing off in %s', async (language) => {
     const page = await program.openBrowser({ viewport: SMALLEST });
     const display = await callFromPage(page, 'display.read', {});
     await callFromPage(page, 'display.keep', { ...display, language });
