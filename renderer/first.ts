@@ -2,8 +2,8 @@ import { prefetchCall } from './client/prefetch.ts';
 import { routeOf } from './route/addresses.ts';
 
 /**
- * The page's first script, small: it sets out at once for all that the first page needs, one beside the other. Each part would
- * else be asked for only when the one before it had come and run.
+ * The page's first script, small: it asks for all that the first page needs at once. Otherwise each part would be asked for only
+ * when the one before it had come and run.
  */
 prefetchCall('display.read', {});
 void import('../app/language/catalogues/en.ts');

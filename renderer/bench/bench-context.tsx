@@ -29,6 +29,11 @@ export function useFit<T>(select: (state: FitState) => T): T {
   return useStore(useBench().document, select);
 }
 
+/** Whether the bench only shows a saved revision: it has no record to save to, and nothing is edited. */
+export function useIsLooking(): boolean {
+  return useFit(({ fitId }) => fitId === '');
+}
+
 /** What margin and drawing of the bench tell each other. */
 export function useBenchView(): BenchView {
   return useBench().view;

@@ -1,7 +1,7 @@
 import { announce } from '../announce/announce.ts';
 import { say } from '../language/messages.ts';
 import { Button } from '../ui/button.tsx';
-import { useDocument, useFit } from './bench-context.tsx';
+import { useDocument, useFit, useIsLooking } from './bench-context.tsx';
 import { type ProposedChange, withChange } from './change-text.ts';
 
 /** A change shown as a dashed outline, or applied in one step. Nothing is taken on a revision that is only looked at. */
@@ -9,7 +9,7 @@ export function ChangeButtons({ change, text }: { change: ProposedChange; text: 
   const document = useDocument();
   const fit = useFit((state) => state.fit);
   const ghost = useFit((state) => state.ghost);
-  const looking = useFit((state) => state.fitId === '');
+  const looking = useIsLooking();
   const changed = withChange(fit, change);
   const isShown = ghost !== null && JSON.stringify(ghost) === JSON.stringify(changed);
 

@@ -1,6 +1,7 @@
 import type { AthleteRecord } from '../../app/contract/records.ts';
 import type { CallError } from '../../app/contract/result.ts';
 import { type CallState, useCall } from './use-call.ts';
+import { WHOLE_LIST } from './whole-list.ts';
 
 interface Found<T> {
   /** Null when it is not in the store; undefined while the answer is awaited. */
@@ -21,9 +22,6 @@ function foundOf<T>(id: string, { value, error, reload }: CallState<T>): Found<T
   return { record: value ?? undefined, error, reload };
 }
 
-/** More than any club has. */
-const EVERYBODY = 1000;
-
 /** All athletes, those in use and archived ones. */
 export interface AllAthletes {
   readonly inUse: readonly AthleteRecord[];
@@ -35,8 +33,8 @@ export interface AllAthletes {
 }
 
 export function useAllAthletes(): AllAthletes {
-  const inUse = useCall('athletes.list', { limit: EVERYBODY });
-  const aside = useCall('athletes.list', { limit: EVERYBODY, archived: true });
+  const inUse = useCall('athletes.list', WHOLE_LIST);
+  const aside = useCall('athletes.list', { ...WHOLE_LIST, archived: true });
   return {
     inUse: inUse.value ?? NOBODY,
     aside: aside.value ?? NOBODY,

@@ -43,7 +43,8 @@ interface Fetched<T> {
 
 /** A fit with its revisions, opened after every draft sent off so far has been kept. */
 export function useOpenedFit(fitId: string): Fetched<OpenedFit> & {
-  readonly reload: () => void /** Counts the answers. */;
+  readonly reload: () => void;
+  /** Counts the answers. */
   readonly answered: number;
 } {
   const [answer, setAnswer] = useState<Fetched<OpenedFit> & { answered: number }>({

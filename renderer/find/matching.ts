@@ -10,8 +10,8 @@ const LEAST_STEM = 4;
 const wordsOf = (text: string) => plain(text).split(/\s+/).filter(Boolean);
 
 /**
- * Actions that hold every word typed, or the beginning of it ("photos", "schmerzt"), those in which the words begin words first; all of them in their own order where
- * nothing was typed.
+ * Actions whose name or search words hold every word typed. A word that is typed with an ending ("schmerzt") is found by its stem.
+ * Those whose names begin with the words come first. Where nothing was typed, all of them in their own order.
  */
 export function matchingActions(actions: readonly FindAction[], text: string): FindAction[] {
   const words = wordsOf(text);

@@ -3,6 +3,7 @@ import type { CallName } from '../../app/contract/contract.ts';
 import type { CallError, CallResult } from '../../app/contract/result.ts';
 import { call } from '../client/client.ts';
 import { useCall } from '../client/use-call.ts';
+import { WHOLE_LIST } from '../client/whole-list.ts';
 import { say } from '../language/messages.ts';
 import { Name } from '../language/name.tsx';
 import { Button } from './button.tsx';
@@ -38,7 +39,7 @@ function useRoster<T extends Listable>(
   { archived, search }: { archived: boolean; search: string },
 ) {
   const [refusal, setRefusal] = useState<CallError | null>(null);
-  const listed = useCall(`${of}.list` as 'fits.list', { archived, search, limit: 1000 });
+  const listed = useCall(`${of}.list` as 'fits.list', { archived, search, ...WHOLE_LIST });
 
   /** Makes one call for each of them in turn; reports the first refusal and fetches the list again. */
   async function each(
@@ -77,7 +78,9 @@ export function RosterList<T extends Listable>(props: RosterProps<T>) {
     <div className="stack">
       {archived && <h2 className="lettering">{say('trials.aside')}</h2>}
       {!isEmpty && refusal && <ErrorMessage error={refusal} />}
-      {(records.length >= SEARCH_FROM || search !== '') && <FindEntry value={search} onChange={setSearch} />}
+      {(records.length >= SEARCH_FROM || search !== '') && (
+        <SearchEntry value={search} onChange={setSearch} />
+      )}
       {isEmpty && (archived ? <p className="soft">{say('list.archived.none')}</p> : props.empty)}
       {records.length === 0 && !isEmpty && <p className="soft">{say('find.nothing', { text: search })}</p>}
       {records.length > 0 && (
@@ -138,7 +141,7 @@ function RosterTable<T extends Listable>(
 }
 
 /** The search entry of a list. Letters typed anywhere else on the page go to it. */
-function FindEntry({ value, onChange }: { value: string; onChange: (text: string) => void }) {
+function SearchEntry({ value, onChange }: { value: string; onChange: (text: string) => void }) {
   const place = useRef<HTMLDivElement>(null);
   useEffect(() => {
     const onKey = (event: KeyboardEvent) => {

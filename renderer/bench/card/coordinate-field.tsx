@@ -7,7 +7,7 @@ import { dragLimits } from '../../drawing/view/limits.ts';
 import { say } from '../../language/messages.ts';
 import { MeasureField } from '../../ui/fields/measure-field.tsx';
 import { useDocument, useFit } from '../bench-context.tsx';
-import { coordinateName } from '../coordinates.ts';
+import { coordinateName } from '../coordinate-name.ts';
 
 /** One coordinate of the part in hand as an entry with steppers. It follows the hand while that drags. */
 export function CoordinateField({ coordinate }: { coordinate: FittingCoordinate }) {

@@ -7,7 +7,7 @@ import { explainedTitle } from '../../language/explained.tsx';
 import { say, words } from '../../language/messages.ts';
 import { quantityName } from '../../language/sentences.ts';
 import { useFit, useSlow } from '../bench-context.tsx';
-import { coordinateName } from '../coordinates.ts';
+import { coordinateName } from '../coordinate-name.ts';
 import { CoordinateField } from './coordinate-field.tsx';
 import { directionWord, effectText, isNothing, stepsFor } from './effect-text.ts';
 import {

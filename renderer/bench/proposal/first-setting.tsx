@@ -10,7 +10,7 @@ import { say } from '../../language/messages.ts';
 import { Button } from '../../ui/button.tsx';
 import { ProgressLine } from '../../ui/progress-line.tsx';
 import { coordinateText } from '../change-text.ts';
-import { coordinateName } from '../coordinates.ts';
+import { coordinateName } from '../coordinate-name.ts';
 import { nameInSeat } from '../crew-names.ts';
 import { UnclearedList } from './bench-proposal.tsx';
 import { withMoves } from './with-moves.ts';

@@ -5,7 +5,7 @@ import { useFormat } from '../../display/use-display.ts';
 import type { FoundProposal } from '../../jobs/least-change.ts';
 import { say } from '../../language/messages.ts';
 import { Button } from '../../ui/button.tsx';
-import { useDocument, useFit } from '../bench-context.tsx';
+import { useDocument, useFit, useIsLooking } from '../bench-context.tsx';
 import { offerText } from './offer-text.ts';
 import { withMoves } from './with-moves.ts';
 
@@ -38,7 +38,7 @@ function OfferOf({ offer, fit, found, onTaken }: OffersProps & { offer: Offer })
   const document = useDocument();
   const format = useFormat();
   const ghost = useFit((state) => state.ghost);
-  const looking = useFit(({ fitId }) => fitId === '');
+  const looking = useIsLooking();
   const { finding, moves, price } = offerText(offer, fit, format);
   const changed = (now: Fit) => withMoves(withMoves(now, found), offer);
   const isShown = ghost !== null && JSON.stringify(ghost) === JSON.stringify(changed(fit));

@@ -56,7 +56,7 @@ function cardOnSheet(): CardSize | null {
   return window.matchMedia('(pointer: coarse)').matches ? TOUCH_CARD : CARD;
 }
 
-/** Called after every drawing, with the scene drawn and whether a hand is moving it. */
+/** Called after every drawing, with the scene drawn. */
 export type DrawListener = (scene: Scene) => void;
 
 /**

@@ -69,7 +69,7 @@ export function drawingLabels(scene: Scene, measure: MeasureText): DrawnLabel[] 
 
 type Make = ReturnType<typeof labelMaker>;
 
-function severityOf(scene: Scene, quantity: QuantityId): Finding | null {
+function findingOn(scene: Scene, quantity: QuantityId): Finding | null {
   const { findings } = scene.picture.report;
   return findings.find((f) => f.quantity === quantity && (f.seat === scene.seat || f.seat === null)) ?? null;
 }
@@ -83,7 +83,7 @@ function angleLabels(scene: Scene, make: Make): DrawnLabel[] {
     const to = projectorOf(scene, view);
     const corner = to(arc.corner);
     const middle = to(arc.middle);
-    const finding = severityOf(scene, angle);
+    const finding = findingOn(scene, angle);
     const bounds = inner(scene.layout.windows[view]);
     return make({
       id: angle,
@@ -138,7 +138,7 @@ function loadLabels(scene: Scene, make: Make): DrawnLabel[] {
   if (!report) return [];
   const to = projectorOf(scene, 'plan');
   return CONTACTS.map((contact) => {
-    const finding = severityOf(scene, SHARE_OF[contact]);
+    const finding = findingOn(scene, SHARE_OF[contact]);
     return make({
       id: `load-${contact}`,
       text: shareText(report.support, contact, scene.format),

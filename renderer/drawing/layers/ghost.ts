@@ -40,7 +40,7 @@ export function outlinePart(
         const on = new Pen(over, pen.palette);
         for (const seat of seats) {
           silhouettes(on, scene, { picture, seat });
-          if (options.fittings) fittingsFromAbove(on, scene, { picture, seat });
+          if (options.fittings) fittingOutlines(on, scene, { picture, seat });
         }
         drawn = { key, picture };
       }
@@ -94,7 +94,7 @@ function silhouettes(pen: Pen, scene: Scene, { picture, seat }: Outlined): void 
   }
 }
 
-function fittingsFromAbove(pen: Pen, scene: Scene, { picture, seat: index }: Outlined): void {
+function fittingOutlines(pen: Pen, scene: Scene, { picture, seat: index }: Outlined): void {
   const to = projectorOf(scene, 'plan');
   if (!picture.fit.seats[index]) return;
   const { kneePad, rearRest } = seatPlace(picture.fit, picture.report, index).parts;

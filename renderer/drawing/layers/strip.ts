@@ -219,7 +219,7 @@ function bowWords(scene: Scene, afloat: FloatResult): string {
   return say('drawing.strip.bow', { what: heightWords(scene, afloat) });
 }
 
-/** Millimetre below which bow and stern are called level. */
+/** Difference of height below which bow and stern are called level, metres. */
 const LEVEL_M = 0.0005;
 
 /** "9 mm up", "12 mm down", "level". */

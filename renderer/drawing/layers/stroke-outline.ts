@@ -6,13 +6,13 @@ import { outlinePart } from './ghost.ts';
 
 /** The figure at the catch or at the exit as a dashed outline, named at its head, while the stroke's tab asks for it. */
 export function strokeOutline(phase: 'catch' | 'exit'): ScenePart {
-  let kept: { seats: Report['seats'][number] | null; picture: Picture } | null = null;
+  let kept: { seat: Report['seats'][number] | null; picture: Picture } | null = null;
   const pick = (scene: Scene): Picture | null => {
     const { picture, seat } = scene;
     if (!scene.stroke.outlines || !picture.report.seats[seat]) return null;
     const stance = picture.report.seats[seat].stances[phase];
-    if (kept?.seats?.stances[phase] !== stance)
-      kept = { seats: picture.report.seats[seat], picture: phasePicture(picture, phase) };
+    if (kept?.seat?.stances[phase] !== stance)
+      kept = { seat: picture.report.seats[seat], picture: phasePicture(picture, phase) };
     return kept.picture;
   };
   const outline = outlinePart(pick, { fittings: false });

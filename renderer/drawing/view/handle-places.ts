@@ -3,7 +3,7 @@ import type { Seat } from '../../../core/document/seat-schema.ts';
 import { partsOfSeat } from '../../../core/evaluation/parts-of.ts';
 import type { Report } from '../../../core/evaluation/report.ts';
 import { seatFrame } from '../../../core/evaluation/seat-state.ts';
-import { type SeatFrame, toBoatFrame } from '../../../core/frame/mirror.ts';
+import { type SeatFrame, sideSign, toBoatFrame } from '../../../core/frame/mirror.ts';
 import type { BoatPoint } from '../../../core/frame/vec3.ts';
 import type { SeatParts } from '../../../core/parts/seat-parts.ts';
 import { toRadians } from '../../../core/units/angle.ts';
@@ -87,7 +87,7 @@ export function handlePlace(place: SeatPlace, handle: HandleId): BoatPoint | nul
       return place.hands?.lower ?? null;
     default: {
       const { reach, turn } = arm(place, handle);
-      const sign = place.frame.side === 'left' ? 1 : -1;
+      const sign = sideSign(place.frame.side);
       return {
         ...bearing,
         x: bearing.x + reach * Math.cos(turn),

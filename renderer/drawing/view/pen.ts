@@ -14,7 +14,7 @@ export interface Ink {
   readonly alpha?: number;
 }
 
-/** Lettering of the drawing: sizes in pixels. Labels are spoken figures, notes are small words, captions name the views. */
+/** Lettering of the drawing: sizes in pixels. Labels are figures beside what they measure, notes are small words, captions name the views. */
 export const LETTERING = {
   label: { font: '600 15px', spacing: '0px', height: 18 },
   note: { font: '400 13.5px', spacing: '0px', height: 16 },

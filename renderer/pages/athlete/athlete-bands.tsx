@@ -6,16 +6,11 @@ import { Explained } from '../../language/explained.tsx';
 import { say } from '../../language/messages.ts';
 import { bandText, quantityName } from '../../language/sentences.ts';
 import { Button } from '../../ui/button.tsx';
-import type { MeasureKind } from '../../ui/fields/measure-kinds.ts';
+import { EDGE_BOUNDS, edgeHint, edgeKind } from '../../ui/fields/band-edges.ts';
 import { SelectField } from '../../ui/fields/select-field.tsx';
 import { Field } from '../../ui/form/field.tsx';
 import type { FormState } from '../../ui/form/use-form.ts';
 import type { AthleteValues } from './athlete-values.ts';
-
-const KIND: Readonly<Record<string, MeasureKind>> = { m: 'length', rad: 'angle', kg: 'mass' };
-
-/** Bounds of an edge, in the band's own unit: the schema leaves them open. */
-const EDGE = { min: -1000, max: 1000 };
 
 /** Everything of a seat that has a usual band, by name. */
 const BANDED: readonly string[] = QUANTITY_IDS.filter(
@@ -55,7 +50,7 @@ function BandFields(props: { form: FormState<AthleteValues>; at: number; choices
   const { bands } = form.values;
   const id = bands[at]!.quantity;
   const unit = quantityDefinition(id)?.unit ?? '1';
-  const kind = KIND[unit] ?? 'number';
+  const kind = edgeKind(unit);
   const usual = BANDS.find(({ quantity }) => quantity === id);
   const measured = (quantity: string) =>
     bands.map((band, i) => (i === at ? { ...band, quantity, min: null, max: null } : band));
@@ -71,11 +66,11 @@ function BandFields(props: { form: FormState<AthleteValues>; at: number; choices
         <Field
           as={kind}
           {...form.at('bands', at, 'min')}
-          {...EDGE}
+          {...EDGE_BOUNDS}
           label={say('athlete-bands.from')}
           problem={form.problems[`bands.${at}`] ?? null}
         />
-        <Field as={kind} {...form.at('bands', at, 'max')} {...EDGE} label={say('athlete-bands.to')} />
+        <Field as={kind} {...form.at('bands', at, 'max')} {...EDGE_BOUNDS} label={say('athlete-bands.to')} />
         <Field as="text" {...form.at('bands', at, 'reason')} label={say('athlete-page.why')} />
         <Button look="words" onClick={() => form.change({ bands: bands.filter((_, other) => other !== at) })}>
           {say('athlete-bands.remove')}
@@ -83,7 +78,7 @@ function BandFields(props: { form: FormState<AthleteValues>; at: number; choices
       </div>
       <p className="soft">
         {usual && say('athlete-bands.usual', { band: bandText(usual, unit, format.quantity(id)) })}{' '}
-        {unit === '1' && say('athlete-bands.share')}
+        {edgeHint(unit)}
       </p>
     </div>
   );

@@ -7,6 +7,7 @@ import {
 } from '../../../core/document/athlete-schema.ts';
 import { today } from '../../language/dates.ts';
 import { say } from '../../language/messages.ts';
+import { bandProblem } from '../../ui/fields/band-edges.ts';
 import type { FormRules } from '../../ui/form/form-rules.ts';
 
 /** What the athlete's form holds while it is being filled in. Metres, kilograms, degrees. */
@@ -120,12 +121,11 @@ function halfConsents(consent: AthleteValues['consent']): Record<string, string>
   );
 }
 
-/** A band needs an edge, and two edges their order. */
 function wrongBands(bands: AthleteValues['bands']): Record<string, string> {
   const problems: Record<string, string> = {};
-  for (const [i, { min, max }] of bands.entries()) {
-    if (min === null && max === null) problems[`bands.${i}`] = say('athlete-bands.empty');
-    else if (min !== null && max !== null && min >= max) problems[`bands.${i}`] = say('athlete-bands.turned');
+  for (const [i, band] of bands.entries()) {
+    const problem = bandProblem(band);
+    if (problem) problems[`bands.${i}`] = problem;
   }
   return problems;
 }

@@ -11,10 +11,7 @@ const { statureM, massKg } = athleteSchema.shape;
 const BLANK = { takenOn: '', statureM: null as number | null, massKg: null as number | null };
 
 /** Enters what was measured on an earlier day. */
-export function EarlierMeasuring(props: {
-  before: string | undefined;
-  onSave: (measuring: Measuring) => Promise<boolean>;
-}) {
+export function EarlierMeasuring(props: { onSave: (measuring: Measuring) => Promise<boolean> }) {
   const [entries, setEntries] = useState(BLANK);
   const [problem, setProblem] = useState<string | null>(null);
 

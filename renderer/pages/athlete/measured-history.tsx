@@ -88,7 +88,7 @@ export function MeasuredHistory(props: { athleteId: string; measuredOn: string |
           <HistoryTable measurings={measurings} measuredOn={measuredOn} onRemove={remove} />
         </details>
       )}
-      <EarlierMeasuring before={measuredOn} onSave={save} />
+      <EarlierMeasuring onSave={save} />
     </section>
   );
 }

@@ -5,7 +5,7 @@ import { coordinateOf } from '../../../core/document/fitting-coordinate.ts';
 import { announce } from '../../announce/announce.ts';
 import { useDocument } from '../../bench/bench-context.tsx';
 import { coordinateText } from '../../bench/change-text.ts';
-import { coordinateName } from '../../bench/coordinates.ts';
+import { coordinateName } from '../../bench/coordinate-name.ts';
 import { useFormat } from '../../display/use-display.ts';
 import type { FitState } from '../../document/fit-document.ts';
 import { say, words } from '../../language/messages.ts';

@@ -64,7 +64,7 @@ function useSelectedInView(row: RefObject<HTMLDivElement | null>, selected: Key)
   }, [row, selected]);
 }
 
-/** False until the bench's first frame has been drawn: the leaf takes as long to make as the whole drawing, which is wanted first. */
+/** False until the bench's first frame has been drawn: the margin takes as long to make as the whole drawing, which is wanted first. */
 function useDrawn(): boolean {
   const [drawn, setDrawn] = useState(false);
   useEffect(() => {

@@ -31,7 +31,7 @@ function aftOf(coordinate: FittingCoordinate, value: number): number | null {
   return axis === 'forward' ? -sign * value : null;
 }
 
-interface SeatPlace {
+interface SeatColumn {
   readonly seat: Seat;
   readonly index: number;
   readonly stationM: number;
@@ -40,17 +40,17 @@ interface SeatPlace {
 /** What stands in one row: its name, and its text for each seat. */
 interface SettingRow {
   readonly name: string;
-  readonly cell: (of: SeatPlace) => string;
+  readonly cell: (of: SeatColumn) => string;
 }
 
 /** A fitting's coordinate: what is measured along the boat from the seat's own mark and from the centre mark. */
 function coordinateRows(coordinate: FittingCoordinate, format: Format): readonly SettingRow[] {
-  const value = ({ seat }: SeatPlace) => coordinateOf(seat, coordinate);
+  const value = ({ seat }: SeatColumn) => coordinateOf(seat, coordinate);
   if (aftOf(coordinate, 0) === null) {
-    const cell = (of: SeatPlace) => coordinateText(coordinate, value(of), format);
+    const cell = (of: SeatColumn) => coordinateText(coordinate, value(of), format);
     return [{ name: say(`measure.${coordinate}`), cell }];
   }
-  const aft = (of: SeatPlace) => aftOf(coordinate, value(of))!;
+  const aft = (of: SeatColumn) => aftOf(coordinate, value(of))!;
   const what = say(coordinate === 'frontFoot.forwardM' ? 'crew.sheet.heel' : 'crew.sheet.place');
   return [
     { name: say('crew.sheet.from-seat', { what }), cell: (of) => aftOfMarkText(aft(of), format) },

@@ -14,7 +14,7 @@ import { hrefOf } from '../../route/route.ts';
 import { ErrorMessage } from '../../ui/error-message.tsx';
 import { ChoiceField } from '../../ui/fields/choice-field.tsx';
 import { Page } from '../../ui/page.tsx';
-import { FullSizeSvg } from './full-size-drawing.tsx';
+import { FullSizeTemplate } from './full-size-template.tsx';
 import { MeasureScreen } from './measure-screen.tsx';
 import './full-size.css';
 
@@ -83,7 +83,7 @@ function FullSize({ fit }: { fit: Fit }) {
           options={drawings!.map(({ id, title }) => ({ value: id, name: title }))}
         />
       </div>
-      <FullSizeSvg drawing={drawing} pixelsPerMm={pixelsPerMm} measured={kept !== null} />
+      <FullSizeTemplate drawing={drawing} pixelsPerMm={pixelsPerMm} measured={kept !== null} />
     </div>
   );
 }

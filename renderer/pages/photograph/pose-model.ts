@@ -5,7 +5,7 @@ export interface PoseModel {
   landmarksOf(picture: HTMLImageElement): Promise<readonly Landmark[]>;
 }
 
-/** Where the build puts the model's files (`renderer/pose-files.ts`). */
+/** Where the build puts the model's files (`renderer/vite.config.ts`). */
 const FOLDER = 'pose/';
 const fileUrl = (name: string) => new URL(`${FOLDER}${name}`, document.baseURI).href;
 

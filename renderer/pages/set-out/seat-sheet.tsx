@@ -84,7 +84,7 @@ function Files({ moment, choices, drawings, out }: PapersProps & { drawings: rea
   const { seat, paper, options, language } = choices;
   const { busy, told, refusal, make } = usePaperExport();
   const { shelf } = out.work;
-  const solids = shelf.pad && shelf.rest ? 0 : 1;
+  const hasSolids = !shelf.pad || !shelf.rest;
   const templates = drawings.map(({ id }) => id).filter((id) => choices.templates.includes(id));
   const sheet = () =>
     void make({ language, fit, revision, wanted: { kind: 'set-out-sheet', seat, paper, options } });
@@ -112,7 +112,7 @@ function Files({ moment, choices, drawings, out }: PapersProps & { drawings: rea
         {(['step', '3mf', 'stl'] as const).map((format) => (
           <Button
             key={format}
-            disabled={busy || solids === 0}
+            disabled={busy || !hasSolids}
             onClick={() =>
               void make({ language, fit, revision, wanted: { kind: 'solids', seat, options, format } })
             }

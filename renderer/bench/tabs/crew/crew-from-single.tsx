@@ -13,7 +13,7 @@ import { say } from '../../../language/messages.ts';
 import { Button } from '../../../ui/button.tsx';
 import { useDocument, useFit } from '../../bench-context.tsx';
 import { coordinateText } from '../../change-text.ts';
-import { coordinateName } from '../../coordinates.ts';
+import { coordinateName } from '../../coordinate-name.ts';
 
 /** The differences between two settings of a seat, in words, one line each. */
 function differencesOf(before: Seat, after: Seat, format: Format): string[] {

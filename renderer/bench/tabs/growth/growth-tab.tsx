@@ -5,7 +5,7 @@ import { useFormat } from '../../../display/use-display.ts';
 import { say, sayCount } from '../../../language/messages.ts';
 import { hrefOf } from '../../../route/route.ts';
 import { Button } from '../../../ui/button.tsx';
-import { useDocument, useFit } from '../../bench-context.tsx';
+import { useDocument, useFit, useIsLooking } from '../../bench-context.tsx';
 import { BenchProposal } from '../../proposal/bench-proposal.tsx';
 import type { Grown } from '../../use-grown.ts';
 import { ChangeList } from './change-list.tsx';
@@ -39,7 +39,7 @@ function GrownSeat({ grown }: { grown: Grown }) {
   const document = useDocument();
   const fit = useFit((state) => state.fit);
   const ghost = useFit((state) => state.ghost);
-  const looking = useFit((state) => state.fitId === '');
+  const looking = useIsLooking();
   const questions = useMemo(() => [{ key: name, fit, seat, newest }], [name, fit, seat, newest]);
   const found = useGrownFits(questions).get(name);
   const shown = ghost !== null && ghost === found?.fit;

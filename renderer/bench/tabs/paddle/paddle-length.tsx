@@ -155,7 +155,7 @@ function HandHeight({ read }: { read: PaddleReader }) {
     return own === null ? (at?.midDrive.topHandOver ?? null) : null;
   });
   const what = say('paddle.hand-height');
-  const step = say('step.set', { what: what });
+  const step = say('step.set', { what });
   const set = (value: number | null) => (fit: Fit) => withStroke(fit, { seat, entry: 'topHandOverM' }, value);
   return (
     <MeasureField

@@ -7,7 +7,7 @@ import type { Report } from '../../../../core/evaluation/report.ts';
 import { say } from '../../../language/messages.ts';
 import { quantityName } from '../../../language/sentences.ts';
 import { amountText, signedAmountText } from '../../change-text.ts';
-import { coordinateName } from '../../coordinates.ts';
+import { coordinateName } from '../../coordinate-name.ts';
 
 /** One row of the table of differences. */
 export interface Difference {

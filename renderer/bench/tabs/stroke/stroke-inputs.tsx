@@ -124,7 +124,7 @@ export function StrokeInputs() {
       {ENTRIES.map(({ entry, label, kind, min, max, usual: generally, source }) => {
         const usual = usualFor(athlete, entry) ?? generally;
         const what = say(label);
-        const step = say('step.set', { what: what });
+        const step = say('step.set', { what });
         const set = (value: number | null) => (fit: Fit) => withStroke(fit, { seat, entry }, value);
         const text = kind === 'angle' ? format.degrees(usual) : format.number(usual, { decimals: 0 });
         const hint = say(source, { value: text });

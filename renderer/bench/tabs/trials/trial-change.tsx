@@ -72,6 +72,7 @@ export function TrialChange({ change, soFar, trial }: TrialChangeProps) {
     .filter((_, i) => (change.gains[i] ?? 0) >= HELPS)
     .map((answer) => whyText(answer, soFar[answer.observation], format))
     .filter(Boolean);
+  const basis = basisKey(change);
   const told = sideEffectsText(change.sideEffects, MOST_EFFECTS, format);
 
   return (
@@ -88,7 +89,7 @@ export function TrialChange({ change, soFar, trial }: TrialChangeProps) {
           {why}
         </p>
       ))}
-      {basisKey(change) && <p className="soft">{say(basisKey(change)!)}</p>}
+      {basis && <p className="soft">{say(basis)}</p>}
       {told && <p className="note-effects soft">{say('notes.side-effects', { effects: told })}</p>}
       {change.worsens && <p>{say('notes.not-clean')}</p>}
       <ChangeButtons change={moves} text={text} />

@@ -17,9 +17,9 @@ const PIN_OF: Readonly<Record<string, Pin>> = {
   thighPitch: 'thighPitchDeg',
 };
 
-/** The quantity's id if its angle may be held; null otherwise. */
-export function holdOf(id: string): string | null {
-  return id in PIN_OF ? id : null;
+/** Whether a quantity is an angle that may be held. */
+export function isHoldable(id: string): boolean {
+  return id in PIN_OF;
 }
 
 /** Holds an angle where it is, or where it was measured; the rest of the figure settles around it. */

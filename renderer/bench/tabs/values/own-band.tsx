@@ -7,13 +7,11 @@ import { toDegrees } from '../../../../core/units/angle.ts';
 import { say } from '../../../language/messages.ts';
 import { quantityName } from '../../../language/sentences.ts';
 import { Button } from '../../../ui/button.tsx';
+import { bandProblem, EDGE_BOUNDS, edgeHint, edgeKind } from '../../../ui/fields/band-edges.ts';
 import { MeasureField } from '../../../ui/fields/measure-field.tsx';
-import type { MeasureKind } from '../../../ui/fields/measure-kinds.ts';
 import { TextField } from '../../../ui/fields/text-field.tsx';
 import { useDocument, useFit } from '../../bench-context.tsx';
 import { KeepBand } from './keep-band.tsx';
-
-const KIND: Readonly<Record<string, MeasureKind>> = { m: 'length', rad: 'angle', kg: 'mass' };
 
 /** A band of this athlete's own in place of the usual one, with the coach's reason. */
 export function OwnBand({ id, seat, finding }: { id: QuantityId; seat: number; finding: Finding }) {
@@ -66,13 +64,15 @@ function BandFields(props: {
     max: written(band.max),
     reason: props.reason,
   });
+  const problem = bandProblem(values);
   const edge = (key: 'min' | 'max', label: string) => (
     <MeasureField
       label={label}
-      kind={KIND[unit] ?? 'number'}
+      kind={edgeKind(unit)}
       value={values[key]}
-      min={-1000}
-      max={1000}
+      problem={key === 'max' ? problem : null}
+      {...EDGE_BOUNDS}
+      hint={edgeHint(unit)}
       onEnter={(value) => setValues({ ...values, [key]: value })}
       onEmpty={() => setValues({ ...values, [key]: null })}
     />
@@ -91,7 +91,7 @@ function BandFields(props: {
       />
       <p>
         <Button
-          disabled={reason === ''}
+          disabled={reason === '' || problem !== null}
           onClick={() => props.onKeep({ quantity: props.id, ...values, reason })}
         >
           {say('values.own-band.keep')}

@@ -13,7 +13,7 @@ import { SeverityMark } from '../../../ui/severity-mark.tsx';
 import { useDocument, useFit } from '../../bench-context.tsx';
 import { quantityText } from '../../quantity-text.ts';
 
-import { HoldAngle, holdOf } from './hold-angle.tsx';
+import { HoldAngle, isHoldable } from './hold-angle.tsx';
 import { LiveText } from './live-text.tsx';
 import { OwnBand } from './own-band.tsx';
 import { Tighten } from './tighten.tsx';
@@ -108,7 +108,7 @@ function ValueDetails({ id, seat }: { id: string; seat: number | null }) {
           </>
         )}
       </dl>
-      {seat !== null && holdOf(id) && <HoldAngle id={holdOf(id)!} seat={seat} value={quantity.value} />}
+      {seat !== null && isHoldable(id) && <HoldAngle id={id} seat={seat} value={quantity.value} />}
       {finding && seat !== null && isQuantityId(id) && <OwnBand id={id} seat={seat} finding={finding} />}
     </div>
   );
