@@ -5,11 +5,10 @@ import { soakLibrary } from './library-soak.ts';
 import { mergesAtRandom } from './merges.ts';
 
 /**
- * `npm run soak -- [--kills N] [--damages N] [--stores N] [--edits N] [--seed N] [--json]`, or with
- * `--library`: kills the program at random
- * moments while it is edited; damages its files in every way it knows; edits so many stores with wrong clocks and exchanges
- * files between them at random. Counts what was lost. With `--library` it does the last with a club's library instead: 8 laptops,
- * `--changes N`. Ends with exit 1 if anything was, or if a loss was not told.
+ * `npm run soak -- [--kills N] [--damages N] [--stores N] [--edits N] [--seed N] [--json]` kills the program at random moments
+ * while it is edited, damages its files in every way it knows, edits so many stores with wrong clocks and exchanges files between
+ * them at random. With `--library` it edits laptops that share a club's library instead (`--stores` 8, `--changes` 1500). Both count
+ * what was lost, and end with exit 1 if anything was.
  */
 const { values } = parseArgs({
   options: {

@@ -1,4 +1,4 @@
-import { beforeEach, describe, expect, it, vi } from 'vitest';
+import { afterEach, beforeEach, describe, expect, it, vi } from 'vitest';
 import type { Fit } from '../../../core/document/fit-schema.ts';
 import { Autosave, type Keep, type KeepingState } from '../../../renderer/document/autosave.ts';
 import { inventedFit, padAt } from './invented-fit.ts';
@@ -11,12 +11,15 @@ function keeper(keep: Keep) {
   return { made, told, keep: (fit: Fit) => made.keep(fit), last: () => told.at(-1)! };
 }
 
+beforeEach(() => {
+  vi.useFakeTimers();
+});
+afterEach(() => {
+  vi.useRealTimers();
+});
+
 describe('drafts', () => {
   const fit = inventedFit();
-  beforeEach(() => {
-    vi.useFakeTimers();
-  });
-
   it('reach the disk within a second of the gesture, the newest state only', async () => {
     const keep = vi.fn<Keep>(async () => ({ kind: 'kept', savedAt: savedAt(1) }));
     const { keep: ask, last } = keeper(keep);

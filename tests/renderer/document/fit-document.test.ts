@@ -1,4 +1,4 @@
-import { beforeEach, describe, expect, it, vi } from 'vitest';
+import { afterEach, beforeEach, describe, expect, it, vi } from 'vitest';
 import type { Fit } from '../../../core/document/fit-schema.ts';
 import type { KeepOutcome } from '../../../renderer/document/autosave.ts';
 import { createFitDocument, NUDGE_BURST_MS, SETTLE_MS } from '../../../renderer/document/fit-document.ts';
@@ -14,11 +14,14 @@ function opened(fit: Fit = inventedFit()) {
   return { document, calls, clock, aft, fit };
 }
 
-describe('a gesture', () => {
-  beforeEach(() => {
-    vi.useFakeTimers();
-  });
+beforeEach(() => {
+  vi.useFakeTimers();
+});
+afterEach(() => {
+  vi.useRealTimers();
+});
 
+describe('a gesture', () => {
   it('of 200 moves is one step of undo, one commit to the store and one full evaluation', () => {
     const { document, calls, aft } = opened();
     const heardByStore = vi.fn();
@@ -116,10 +119,6 @@ describe('a gesture', () => {
 });
 
 describe('steps', () => {
-  beforeEach(() => {
-    vi.useFakeTimers();
-  });
-
   it('nudges in a burst are one step; a pause or another name begins a new one', () => {
     const { document, clock, aft } = opened();
     const nudge = (name = 'pad aft') =>

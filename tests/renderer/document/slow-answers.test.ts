@@ -1,4 +1,4 @@
-import { beforeEach, describe, expect, it, vi } from 'vitest';
+import { afterEach, beforeEach, describe, expect, it, vi } from 'vitest';
 import { createFitDocument } from '../../../renderer/document/fit-document.ts';
 import { keepSlowAnswers } from '../../../renderer/document/slow-answers.ts';
 import type { JobQuestion } from '../../../renderer/jobs/job.ts';
@@ -32,11 +32,14 @@ function followed() {
 
 const none = { kind: 'none', locked: [] } as const;
 
-describe('slow answers', () => {
-  beforeEach(() => {
-    vi.useFakeTimers();
-  });
+beforeEach(() => {
+  vi.useFakeTimers();
+});
+afterEach(() => {
+  vi.useRealTimers();
+});
 
+describe('slow answers', () => {
   it('are asked for at once, and again only after the hand has rested', () => {
     const { document, asked } = followed();
     vi.advanceTimersByTime(500);

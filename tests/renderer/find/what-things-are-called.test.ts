@@ -1,7 +1,9 @@
-import { describe, expect, it } from 'vitest';
+import { afterEach, describe, expect, it } from 'vitest';
 import { speak } from '../../../app/language/spoken.ts';
 import { matchingActions } from '../../../renderer/find/matching.ts';
 import { usualActions } from '../../../renderer/find/usual-actions.ts';
+
+afterEach(() => speak('en'));
 
 describe('the finder knows what things are called', () => {
   it.each([
@@ -34,7 +36,6 @@ describe('the finder knows what things are called', () => {
     expect(found(table)).toContain('athletes-table');
     expect(found(dark)).toContain('paper-dark');
     expect(found(hurts)).toContain('hurts');
-    await speak('en');
   });
 
   it('what is called so comes before what is only looked for by it', () => {

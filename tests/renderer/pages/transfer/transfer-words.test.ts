@@ -35,7 +35,7 @@ describe('what another hull asks for, in words', () => {
       const answer = into(fuller(share));
       const [sentence] = shiftSentences(answer, format);
       const { shiftAft } = answer.moved.trimKept!;
-      expect(plain(sentence!)).toContain(shiftAft > 0 ? ' aft in Other' : ' forward in Other');
+      expect(plain(sentence!)).toContain(share < 0 ? ' aft in Other' : ' forward in Other');
       expect(plain(sentence!)).toContain(`${(Math.abs(shiftAft) * 100).toFixed(1)} cm`);
     }
   });
