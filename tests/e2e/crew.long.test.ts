@@ -5,7 +5,7 @@ import { FIT_FORMAT, type Fit, fitSchema } from '../../core/document/fit-schema.
 import { createEvaluator } from '../../core/evaluation/evaluator.ts';
 import { firstSetting } from '../../core/optimise/first-setting.ts';
 import { exampleAthlete, exampleFit, exampleSeat } from '../core/example/example-fit.ts';
-import { nextFrame } from './hand.ts';
+import { handlePlace, nextFrame } from './hand.ts';
 import { type RunningProgram, startProgram } from './harness.ts';
 import { callFromPage, goTo, numberIn, soon } from './screens.ts';
 
@@ -142,9 +142,7 @@ describe('a pair with unequal masses, from two singles’ fits', () => {
 
   it('drags both pads together with Ctrl and Shift, as one step', async () => {
     const before = await kept();
-    const grip = page.locator('[data-grip="kneePad/plan"]');
-    const box = (await grip.boundingBox())!;
-    const at = { x: box.x + box.width / 2, y: box.y + box.height / 2 };
+    const at = await handlePlace(page, 'kneePad/plan');
     await page.keyboard.down('Control');
     await page.keyboard.down('Shift');
     await page.mouse.move(at.x, at.y);

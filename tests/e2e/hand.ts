@@ -35,3 +35,26 @@ export async function inOneBurst(page: Page, press: () => Promise<void>): Promis
     performance.now = (globalThis as unknown as { running: Performance['now'] }).running;
   });
 }
+
+/**
+ * Presses a button as soon as it comes onto the page: what it stops may be over before a pointer has travelled there. Ask for this
+ * before the act that brings the button.
+ */
+export async function pressWhenItComes(page: Page, name: string): Promise<void> {
+  await page.evaluate(
+    (words) =>
+      new Promise<void>((pressed) => {
+        const look = new MutationObserver(() => {
+          const button = [...document.querySelectorAll('button')].find(
+            ({ textContent }) => textContent === words,
+          );
+          if (!button) return;
+          look.disconnect();
+          button.click();
+          pressed();
+        });
+        look.observe(document.body, { childList: true, subtree: true });
+      }),
+    name,
+  );
+}

@@ -1,6 +1,7 @@
 import type { Page } from 'playwright-core';
 import { afterAll, beforeAll, beforeEach, describe, expect, it } from 'vitest';
 import { barriersOn } from './barriers.ts';
+import { pressWhenItComes } from './hand.ts';
 import { type RunningProgram, startProgram } from './harness.ts';
 import { proposalHand, proposed, spoilt, spoiltPair } from './proposal-hand.ts';
 import { soon, textOf } from './screens.ts';
@@ -64,10 +65,9 @@ describe('a crew', () => {
 
   it('is worked out for everybody, in a worker that can be stopped', async () => {
     const before = await keptFit();
-    await ask().click();
-    const stop = page.locator('.proposal').getByRole('button', { name: 'Stop' });
-    await stop.click();
+    await Promise.all([pressWhenItComes(page, 'Stop'), ask().click()]);
     await ask().waitFor();
+    expect(await take().count()).toBe(0);
     expect(await keptFit()).toEqual(before);
     await ask().click();
     await take().waitFor();

@@ -57,7 +57,8 @@ describe('the scene of a seat', () => {
     const heavy = exampleFit([exampleSeat({ athlete: exampleAthlete({ massKg: 200 }) })]);
     const sunk = { ...heavy, boat: { ...heavy.boat, massKg: 400 } };
     const report = valuesOf(sunk);
-    expect(showScene(sunk, report, 0)!.water === null).toBe(report.afloat.ready.kind !== 'afloat');
+    expect(report.afloat.ready.kind).not.toBe('afloat');
+    expect(showScene(sunk, report, 0)!.water).toBeNull();
   });
 
   it('of each seat of a crew is that seat’s own', () => {

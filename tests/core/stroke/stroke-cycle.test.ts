@@ -109,7 +109,7 @@ describe('strokeCycle', () => {
       const whole = length(rows[0]!.seats[0]!.stance.points, bone);
       for (const row of rows) {
         const ratio = length(row.seats[0]!.stance.points, bone) / whole;
-        expect(ratio, `${bone.join('–')} at ${row.at}`).toBeGreaterThan(0.9);
+        expect(ratio, `${bone.join('–')} at ${row.at}`).toBeGreaterThan(0.95);
         expect(ratio, `${bone.join('–')} at ${row.at}`).toBeLessThan(1.02);
       }
     }

@@ -33,7 +33,7 @@ describe('resistance of the sample single', () => {
     expect(wave).toBeLessThan(16);
   });
 
-  it('hardly knows trim: 35 mm of bow up or down are under 1 %', () => {
+  it('hardly knows trim: 35 mm of bow up or down are under 1.2 %', () => {
     for (const mm of [-35, 35]) {
       const trim = Math.atan(mm / 1000 / 5.2);
       const rest = total({ ...median, trim: 0 });
