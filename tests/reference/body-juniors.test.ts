@@ -83,7 +83,7 @@ describe('juniors', () => {
     }
   });
 
-  it.each(BOTH)('lie in their 95 %% intervals, none of them by too much doubt or too little (%s)', (sex) => {
+  it.each(BOTH)('lie in their 95 %% intervals in more than nine of ten measures (%s)', (sex) => {
     for (const measure of [
       'sittingHeight',
       'kneeHeightSitting',

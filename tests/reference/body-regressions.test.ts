@@ -42,7 +42,7 @@ describe.each(SEXES)('regressions on stature and mass (%s)', (sex) => {
     }
   });
 
-  // The issue's own example: the knee's depth from 9.4 mm to about 7.3 mm for men.
+  // The knee's depth of men, for example, from 9.4 mm to about 7.3 mm.
   it.each([
     ['kneeDepth', 0.79],
     ['buttockKneeLength', 0.88],

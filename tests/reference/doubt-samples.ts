@@ -12,21 +12,15 @@ import { midDrive, topHandSd } from '../../core/paddle/mid-drive.ts';
 import { STANCE_TERMS } from '../../core/posture/stance-terms.ts';
 import { FREE_FORCE_SD, PEAK_FORCE_SPREAD } from '../../core/support/blade-force.ts';
 import { toDegrees } from '../../core/units/angle.ts';
+import { random32 } from '../soak/random32.ts';
 
-/** Seeded uniform numbers in (0, 1): mulberry32. */
-function uniform(seed: number): () => number {
-  let a = seed;
-  return () => {
-    a = (a + 0x6d2b79f5) | 0;
-    let t = Math.imul(a ^ (a >>> 15), 1 | a);
-    t = (t + Math.imul(t ^ (t >>> 7), 61 | t)) ^ t;
-    return (((t ^ (t >>> 14)) >>> 0) + 0.5) / 4294967296;
-  };
-}
+/** Half of the step between two random numbers: with it none is 0, whose logarithm has no end. */
+const HALF_STEP = 2 ** -33;
 
 /** Seeded standard normal numbers by Box and Muller (1958). */
 export function normal(seed: number): () => number {
-  const next = uniform(seed);
+  const random = random32(seed);
+  const next = () => random() + HALF_STEP;
   return () => Math.sqrt(-2 * Math.log(next())) * Math.cos(2 * Math.PI * next());
 }
 
@@ -50,7 +44,7 @@ function drawBody(
   return { ...body, mass: body.mass * factor, lengths, segments };
 }
 
-/** Mean and standard deviation of one quantity over the samples, and the share of them that fall outside nothing. */
+/** Mean and standard deviation of one quantity over the samples. */
 export interface Sampled {
   readonly mean: number;
   readonly sd: number;

@@ -12,7 +12,11 @@ const AROUND_MM = 8;
 const BAR_MM = { metric: 100, inch: 4 * 25.4 };
 
 /** A template's drawing at full size, with a bar beneath to lay a ruler on. */
-export function FullSizeTemplate(props: { drawing: TemplateDrawing; pixelsPerMm: number; measured: boolean }) {
+export function FullSizeTemplate(props: {
+  drawing: TemplateDrawing;
+  pixelsPerMm: number;
+  measured: boolean;
+}) {
   const { drawing, pixelsPerMm, measured } = props;
   const { drawn, part } = useMemo(() => pictureOf(drawing), [drawing]);
   return (
