@@ -42,6 +42,11 @@ export function createEvaluator(bodyOf: (athlete: Athlete) => BodyEstimate = bod
   const spreadsOf = kept(heldSpreads);
   const seatFor = keptSeats(bodyFor);
   const judgedValues = judgedValuesFinder();
+  /**
+   * The whole report behind one that was held. A next one is held from it, not from the one between: what is computed at its first
+   * reading would keep every step of a key that is held down.
+   */
+  const origins = new WeakMap<Report, Report>();
 
   function compute(fit: Fit, start: Report | null): Computed {
     const seats = fit.seats.map((seat, index) => seatFor(fit, seat, index));
@@ -62,8 +67,14 @@ export function createEvaluator(bodyOf: (athlete: Athlete) => BodyEstimate = bod
       return { ...report, findings };
     },
     evaluateHolding(fit, held) {
-      const computed = compute(fit, held);
-      return reportOf(fit, computed, { spreads: spreadsOf(held), unknowns: () => held.unknowns });
+      const origin = origins.get(held) ?? held;
+      const computed = compute(fit, origin);
+      const report = reportOf(fit, computed, {
+        spreads: spreadsOf(origin),
+        unknowns: () => origin.unknowns,
+      });
+      origins.set(report, origin);
+      return report;
     },
     judgedHolding(fit, held) {
       const bodyOfSeat = ({ athlete }: Seat) => athlete && bodyFor(athlete);

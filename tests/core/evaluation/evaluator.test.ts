@@ -1,3 +1,6 @@
+import { setImmediate } from 'node:timers/promises';
+import { setFlagsFromString } from 'node:v8';
+import { runInNewContext } from 'node:vm';
 import { describe, expect, it } from 'vitest';
 import type { Fit } from '../../../core/document/fit-schema.ts';
 import { coordinateOf, withCoordinate } from '../../../core/document/fitting-coordinate.ts';
@@ -5,6 +8,9 @@ import { createEvaluator, evaluateFit } from '../../../core/evaluation/evaluator
 import { judgedOf } from '../../../core/evaluation/probability.ts';
 import type { Report } from '../../../core/evaluation/report.ts';
 import { exampleAthlete, exampleFit, exampleSeat } from '../example/example-fit.ts';
+
+setFlagsFromString('--expose-gc');
+const collectGarbage = runInNewContext('gc') as () => void;
 
 const value = (report: Report, id: string, seat: number | null = 0) => {
   const found = report.quantities.find((q) => q.id === id && q.seat === seat);
@@ -148,6 +154,22 @@ describe('evaluateHolding', () => {
     }
     const sd = (r: Report) => r.quantities.find((q) => q.id === 'frontKnee')!.sd;
     expect(sd(fast)).toBe(sd(held));
+  });
+
+  it('lets go of the steps before: a key that is held down fills no memory', async () => {
+    const evaluator = createEvaluator();
+    const fit = exampleFit();
+    let report = evaluator.evaluate(fit);
+    const steps: WeakRef<Report>[] = [];
+    for (let mm = 0; mm < 5; mm++) {
+      const moved = withCoordinate(fit, { seat: 0, coordinate: 'kneePad.aftM' }, 0.15 + mm / 1000);
+      report = evaluator.evaluateHolding(moved, report);
+      steps.push(new WeakRef(report));
+    }
+    await setImmediate();
+    collectGarbage();
+    expect(steps.filter((step) => step.deref() !== undefined)).toHaveLength(1);
+    expect(report.unknowns).toEqual(evaluator.evaluate(fit).unknowns);
   });
 });
 
