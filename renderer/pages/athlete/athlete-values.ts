@@ -5,6 +5,7 @@ import {
   type Consent,
   type TapeMeasure,
 } from '../../../core/document/athlete-schema.ts';
+import { ageOn } from '../../../core/units/age.ts';
 import { today } from '../../language/dates.ts';
 import { say } from '../../language/messages.ts';
 import { bandProblem } from '../../ui/fields/band-edges.ts';
@@ -97,9 +98,13 @@ export const ATHLETE_RULES: FormRules<AthleteValues, Athlete> = {
     ...halfConsents(consent),
     ...wrongBands(bands),
     ...daysAhead({ bornOn, measuredOn }),
+    ...(bornOn !== '' && ageOn(bornOn, today()) > OLDEST ? { bornOn: say('field.date-past') } : {}),
   }),
   wordsFor: (path) => (DATES.test(path) ? say('field.date-wrong') : null),
 };
+
+/** Nobody is older, years: a year was mistyped. */
+const OLDEST = 120;
 
 const DATES = /^(bornOn|measuredOn|consent\.\w+\.on)$/;
 

@@ -46,6 +46,13 @@ describe('days that have not come yet', () => {
     const made = readForm(ATHLETE_RULES, values);
     expect(!made.ok && Object.keys(made.problems).sort()).toEqual(['bornOn', 'measuredOn']);
   });
+
+  it('doubt a year of birth that nobody living has', () => {
+    const born = (bornOn: string) => readForm(ATHLETE_RULES, { ...athleteValues(exampleAthlete()), bornOn });
+    const made = born('1800-01-01');
+    expect(!made.ok && Object.keys(made.problems)).toEqual(['bornOn']);
+    expect(born('1950-01-01').ok).toBe(true);
+  });
 });
 
 describe('a changed body', () => {
