@@ -53,10 +53,21 @@ export function possibleRange(
   seat: number,
 ): readonly [number, number] {
   const [least, most] = COORDINATES[coordinate].reachable;
-  if (coordinate !== 'paddle.lowerHandM') return [least, most];
   const { lengthM, bladeLengthM } = fit.seats[seat]!.paddle;
-  return [least, Math.max(least, lengthM - bladeLengthM)];
+  switch (coordinate) {
+    case 'paddle.lowerHandM':
+      return [least, Math.max(least, lengthM - bladeLengthM)];
+    case 'paddle.bladeLengthM':
+      return [least, Math.max(least, Math.min(most, lengthM - NEAREST_HAND))];
+    case 'paddle.lengthM':
+      return [Math.min(most, Math.max(least, bladeLengthM + NEAREST_HAND)), most];
+    default:
+      return [least, most];
+  }
 }
+
+/** A paddle has room for a hand at least between grip and blade, metres. */
+const NEAREST_HAND = COORDINATES['paddle.lowerHandM'].reachable[0];
 
 function sorted([a, b]: readonly [number, number]): readonly [number, number] {
   return a < b ? [a, b] : [b, a];

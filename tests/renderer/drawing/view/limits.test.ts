@@ -39,4 +39,13 @@ describe('the limits of a coordinate', () => {
     const { most } = limits('paddle.lowerHandM');
     expect(most).toBeCloseTo(1.1, 9);
   });
+
+  it('leaves no blade as long as its paddle: a hand has room over it', () => {
+    const { lengthM, bladeLengthM } = exampleFit().seats[0]!.paddle;
+    expect(limits('paddle.bladeLengthM').most).toBeCloseTo(Math.min(1.2, lengthM - 0.2), 9);
+    expect(limits('paddle.lengthM').least).toBeCloseTo(Math.max(0.8, bladeLengthM + 0.2), 9);
+    const short = exampleFit();
+    const seats = short.seats.map((seat) => ({ ...seat, paddle: { ...seat.paddle, lengthM: 1 } }));
+    expect(limits('paddle.bladeLengthM', { ...short, seats }).most).toBeCloseTo(0.8, 9);
+  });
 });
