@@ -3,6 +3,7 @@ import type { Format } from '../../../app/language/format.ts';
 import type { Fit } from '../../../core/document/fit-schema.ts';
 import type { BenchView } from '../../document/bench-view.ts';
 import type { FitDocument } from '../../document/fit-document.ts';
+import { onLiveFrame } from '../../document/live-frame.ts';
 import { boat } from '../layers/boat.ts';
 import { captions } from '../layers/captions.ts';
 import { figures } from '../layers/figure.ts';
@@ -42,10 +43,9 @@ export type ShownExtent = 'seat' | 'boat';
 /** What changed, and with it which layers are drawn again. */
 const ALL: readonly LayerName[] = LAYERS;
 const MOVING: readonly LayerName[] = ['boat', 'labels', 'overlay'];
+/** In each frame of a drag; the labels follow less often. */
+const UNDER_HAND: readonly LayerName[] = ['boat', 'overlay'];
 const OVERLAY: readonly LayerName[] = ['overlay'];
-
-/** During a drag the labels are placed and written this often, milliseconds: nobody reads them faster. */
-const LABELS_EVERY_MS = 50;
 
 /**
  * Room that the part's card takes on the drawing's sheet. Null in upright windows: there it stands under the drawing, beside the
@@ -73,8 +73,7 @@ export class BenchCanvas {
   private readonly dirty = new Set<LayerName>();
   private frame = 0;
   private drawingNow = false;
-  private labelled = Number.NEGATIVE_INFINITY;
-  private labelsLater: ReturnType<typeof setTimeout> | null = null;
+  private labelsFrame = 0;
   private palette: Palette;
   private format: Format;
   private size = { width: 0, height: 0 };
@@ -141,6 +140,7 @@ export class BenchCanvas {
       view.notePlaces.subscribe(() => this.invalidate(['labels'])),
       view.strokeView.subscribe(() => this.live()),
       document.onLive(() => this.live()),
+      onLiveFrame(document, () => this.labelsAfterTexts()),
       document.subscribe((now, before) => {
         if (now.seat !== before.seat) this.showAll(this.showing);
         if (now.lit !== before.lit || now.ghost !== before.ghost) this.invalidate(MOVING);
@@ -155,7 +155,7 @@ export class BenchCanvas {
 
   private live(): void {
     this.picture = this.pictureNow();
-    this.invalidate(MOVING);
+    this.invalidate(this.held ? UNDER_HAND : MOVING);
   }
 
   /** The scene as it stands; null before the sheet has a size. */
@@ -294,33 +294,31 @@ export class BenchCanvas {
     this.flush();
   }
 
+  /**
+   * During a drag the labels are drawn as often as the page's texts change, in the frame after: to write, lay out and paint both
+   * in one frame took too long for it.
+   */
+  private labelsAfterTexts(): void {
+    if (!this.held) return;
+    cancelAnimationFrame(this.labelsFrame);
+    this.labelsFrame = requestAnimationFrame(() => {
+      this.dirty.add('labels');
+      this.flush();
+    });
+  }
+
   private flush(): void {
     cancelAnimationFrame(this.frame);
     this.frame = 0;
     const scene = this.scene();
-    if (this.dirty.has('labels')) this.paceLabels();
     if (scene) for (const name of LAYERS) if (this.dirty.has(name)) this.paint(name, scene);
     this.dirty.clear();
     if (scene) for (const listener of this.drawn) listener(scene);
   }
 
-  /** Delays the labels during a drag if they were written just now. */
-  private paceLabels(): void {
-    const wait = this.labelled + LABELS_EVERY_MS - performance.now();
-    if (!this.held || wait <= 0) {
-      this.labelled = performance.now();
-      return;
-    }
-    this.dirty.delete('labels');
-    this.labelsLater ??= setTimeout(() => {
-      this.labelsLater = null;
-      this.invalidate(['labels']);
-    }, wait);
-  }
-
   dispose(): void {
     cancelAnimationFrame(this.frame);
-    clearTimeout(this.labelsLater ?? undefined);
+    cancelAnimationFrame(this.labelsFrame);
     for (const stop of this.stops) stop();
     for (const layer of this.layers.values()) layer.remove();
   }
