@@ -64,7 +64,7 @@ function OneGroup(props: {
   if (group.everyone)
     return (
       <div>
-        <p>{say('library.group.everyone', { name: group.name })}</p>
+        <p>{say('library.group.everyone')}</p>
         {people}
       </div>
     );
