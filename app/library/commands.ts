@@ -1,5 +1,6 @@
 import { chmodSync, readFileSync } from 'node:fs';
 import { resolve } from 'node:path';
+import { errorCode } from '../shell/error-code.ts';
 import { makePrivateFolder } from '../shell/private-files.ts';
 import { say, words } from '../shell/say.ts';
 import { unreadFile } from '../shell/unread-file.ts';
@@ -43,11 +44,21 @@ export async function runCommand(command: string, options: LibraryOptions, print
   try {
     return await work(sql, { options, address, print });
   } catch (error) {
-    print(`${(error as Error).message}`);
+    print(failureText(error, options));
     return 1;
   } finally {
     await sql.end({ timeout: 1 });
   }
+}
+
+/** Why a command failed: a file that cannot be read or written in our words, anything else as the server says it. */
+function failureText(error: unknown, { to }: LibraryOptions): string {
+  const { path, message } = error as NodeJS.ErrnoException;
+  if (path === undefined) return message;
+  if (to === undefined) return unreadFile(path, error);
+  const code = errorCode(error);
+  if (/^(ENOSPC|EDQUOT)/.test(code)) return say('problem.file-disk-full');
+  return say('problem.file-failed', { detail: `${to}: ${code}` });
 }
 
 /** Where the library is; a sentence if the file of its password or of its certificate cannot be read; null if it is nowhere. */

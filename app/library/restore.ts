@@ -42,7 +42,8 @@ export async function restoreLibrary(sql: Library, from: string): Promise<number
     await migrateLibrary(sql, version);
     const rows = await sql.begin((tx) => writeRows(tx, from));
     await migrateLibrary(sql);
-    return rows as number;
+    // One row for each migration is in the file too; it is there already.
+    return (rows as number) + version;
   } catch (error) {
     await sql`DROP SCHEMA IF EXISTS kneelwright CASCADE`;
     throw error;

@@ -259,6 +259,8 @@ async function callOnce(link: Link): Promise<void> {
     }
   } catch (error) {
     link.problem = problemOf(error);
+    // The driver listens again once, and gives up where the server is still away: the next call that succeeds listens anew.
+    link.heardSince = Number.NEGATIVE_INFINITY;
     if (link.problem === 'failed') program.log.write(`library: ${faultForLog(error)}`);
   } finally {
     link.isCalling = false;

@@ -4,3 +4,8 @@ import { revisionMark } from '../../core/document/revision-mark.ts';
 export function revisionNumber({ id, number }: { readonly id: string; readonly number: number }): string {
   return `${number}\u{a0}·\u{a0}${revisionMark(id)}`;
 }
+
+/** A revision's name; a dash for whoever may not read it in the club's library. */
+export function revisionName({ name }: { readonly name: string }): string {
+  return name === '' ? '–' : name;
+}

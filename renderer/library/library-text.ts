@@ -17,6 +17,12 @@ export function sharedText(state: LibraryState | null, now: number): string {
   return say('library.shared.at', { when: agoText(state.sharedAt, now) });
 }
 
+/** What of this person's changes goes nowhere, by the role; empty for whoever shares all. */
+export function ownText(state: LibraryState | null): string {
+  const role = state?.joined?.role;
+  return role === 'boatbuilder' || role === 'viewer' ? say('library.reads', { role }) : '';
+}
+
 /** A code as the messages' choices write it. */
 export function choice(code: string): string {
   return code.replaceAll('-', '_');

@@ -4,7 +4,7 @@ import type { CallError, CallResult } from '../../../app/contract/result.ts';
 import { call } from '../../client/client.ts';
 import { say } from '../../language/messages.ts';
 import { libraryStore, setLibraryState } from '../../library/library-store.ts';
-import { choice, sharedText } from '../../library/library-text.ts';
+import { choice, ownText, sharedText } from '../../library/library-text.ts';
 import { Button } from '../../ui/button.tsx';
 import { TextField } from '../../ui/fields/text-field.tsx';
 import { ClubGroups } from './club-groups.tsx';
@@ -121,6 +121,8 @@ function Joined({ onRefused }: { onRefused: (error: CallError | null) => void })
     <>
       <p>{say('library.joined', { club, person, host, role: choice(role) })}</p>
       <p role="status">{state.isCalling ? say('library.calling') : sharedText(state, Date.now())}</p>
+      {ownText(state) && <p>{ownText(state)}</p>}
+      {state.problem === 'away' && <p>{say('library.problem', { problem: 'away' })}</p>}
       {state.kept.map(({ id, name }) => (
         <p key={id} className="row">
           <span>{say('library.kept', { name })}</span>

@@ -1,3 +1,5 @@
+import { useState } from 'react';
+import type { CallOutput } from '../../../app/contract/contract.ts';
 import { CONSENTS } from '../../../core/document/athlete-schema.ts';
 import { missingConsents } from '../../../core/document/consent.ts';
 import { useAthlete } from '../../client/use-record.ts';
@@ -9,7 +11,7 @@ import { ErrorMessage } from '../../ui/error-message.tsx';
 import { Page } from '../../ui/page.tsx';
 import { AthleteFits } from './athlete-fits.tsx';
 import { AthleteForm } from './athlete-form.tsx';
-import { EraseAthlete } from './erase-athlete.tsx';
+import { EraseAthlete, Erased } from './erase-athlete.tsx';
 import { JoinedEntries } from './joined-entries.tsx';
 import { MeasuredHistory } from './measured-history.tsx';
 import './athlete.css';
@@ -17,6 +19,14 @@ import './athlete.css';
 /** One athlete's page: the same form makes and edits. */
 export function AthletePage({ id }: { id: string }) {
   const { record, error } = useAthlete(id);
+  const [erased, setErased] = useState<CallOutput<'athletes.erase'> | null>(null);
+  // Nothing of the person stays on the page.
+  if (erased)
+    return (
+      <Page title={say('archive.counts.athletes')}>
+        <Erased {...erased} />
+      </Page>
+    );
   const title = record?.athlete.name ?? say(id === 'new' ? 'athletes.new' : 'archive.counts.athletes');
   return (
     <Page
@@ -52,7 +62,7 @@ export function AthletePage({ id }: { id: string }) {
             measuredOn={record.athlete.measuredOn}
           />
           <JoinedEntries key={record.id} id={record.id} name={record.athlete.name} />
-          <EraseAthlete id={record.id} name={record.athlete.name} />
+          <EraseAthlete id={record.id} name={record.athlete.name} onErased={setErased} />
         </div>
       )}
     </Page>

@@ -10,11 +10,15 @@ import { TextField } from '../../ui/fields/text-field.tsx';
 import { clearingDepth, EraseWords, type NameClearing } from './erase-words.tsx';
 
 /** Erases an athlete from the store and its backups: first it shows what would be erased, then the name is typed. */
-export function EraseAthlete({ id, name }: { id: string; name: string }) {
+export function EraseAthlete(props: {
+  id: string;
+  name: string;
+  onErased: (report: CallOutput<'athletes.erase'>) => void;
+}) {
+  const { id, name, onErased } = props;
   const [preview, setPreview] = useState<CallOutput<'athletes.previewErase'> | null>(null);
   const [typed, setTyped] = useState('');
   const [clearing, setClearing] = useState<NameClearing>({ full: true, parts: false });
-  const [report, setReport] = useState<CallOutput<'athletes.erase'> | null>(null);
   const [refusal, setRefusal] = useState<CallError | null>(null);
 
   async function begin(): Promise<void> {
@@ -26,10 +30,9 @@ export function EraseAthlete({ id, name }: { id: string; name: string }) {
   async function erase(): Promise<void> {
     const result = await call('athletes.erase', { id, name: typed, clear: clearingDepth(clearing) });
     setRefusal(result.ok ? null : result.error);
-    if (result.ok) setReport(result.value);
+    if (result.ok) onErased(result.value);
   }
 
-  if (report) return <Erased {...report} />;
   return (
     <section>
       <h2>{say('erase.title')}</h2>
@@ -57,7 +60,7 @@ export function EraseAthlete({ id, name }: { id: string; name: string }) {
 }
 
 /** What was erased, and where copies are left that the program cannot reach. */
-function Erased({ message, copiesLeft }: CallOutput<'athletes.erase'>) {
+export function Erased({ message, copiesLeft }: CallOutput<'athletes.erase'>) {
   return (
     <section role="status">
       <p>{message}</p>
@@ -84,7 +87,7 @@ function WhatGoes({
     <>
       {fits.length > 0 && <p>{say('erase.fits', { fits: words().row(fits) })}</p>}
       {crewFits.length > 0 && <p>{say('erase.crew-fits', { fits: words().row(crewFits) })}</p>}
-      <p>{sayCount('erase.revisions', revisions)}</p>
+      {revisions > 0 && <p>{sayCount('erase.revisions', revisions)}</p>}
       {measurings > 0 && <p>{sayCount('erase.measurings', measurings)}</p>}
       {photos > 0 && <p>{sayCount('erase.photos', photos)}</p>}
       {trials > 0 && <p>{sayCount('erase.trials', trials)}</p>}

@@ -1,5 +1,6 @@
 import type { FetchedRevision } from '../../bench/fetched-revision.ts';
 import { say } from '../../language/messages.ts';
+import { revisionName } from '../../language/revision-number.ts';
 import { Button } from '../../ui/button.tsx';
 
 /** Says that an earlier revision is shown, not edited; one button restores it, one goes back. */
@@ -8,7 +9,8 @@ export function LookBanner(props: {
   onPutBack: (revision: FetchedRevision) => void;
   onEnd: () => void;
 }) {
-  const { number, name } = props.looked.revision;
+  const { number } = props.looked.revision;
+  const name = revisionName(props.looked.revision);
   return (
     <div className="bench-banner" role="status">
       <p>{say('revisions.looking', { number, name })}</p>

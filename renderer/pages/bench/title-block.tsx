@@ -3,7 +3,7 @@ import { useFit } from '../../bench/bench-context.tsx';
 import type { FetchedRevision } from '../../bench/fetched-revision.ts';
 import { say, words } from '../../language/messages.ts';
 import { Name } from '../../language/name.tsx';
-import { revisionNumber } from '../../language/revision-number.ts';
+import { revisionName, revisionNumber } from '../../language/revision-number.ts';
 import { Button } from '../../ui/button.tsx';
 import { usePageTitle } from '../../ui/use-page-title.ts';
 import { LibraryLine } from './library-line.tsx';
@@ -11,7 +11,7 @@ import { SavedState } from './saved-state.tsx';
 
 function revisionText(newest: RevisionSummary | undefined, changedSince: boolean): string {
   if (!newest) return say('block.revision.none');
-  const { name } = newest;
+  const name = revisionName(newest);
   const number = revisionNumber(newest);
   return say(changedSince ? 'block.revision.since' : 'block.revision.named', { number, name });
 }
@@ -60,7 +60,7 @@ export function BenchTitleBlock(props: {
           {looked
             ? say('block.revision.looking', {
                 number: revisionNumber(looked.revision),
-                name: looked.revision.name,
+                name: revisionName(looked.revision),
               })
             : revisionText(props.revisions[0], props.changedSince)}
         </span>

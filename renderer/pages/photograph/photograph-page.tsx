@@ -2,6 +2,7 @@ import { useState } from 'react';
 import type { OpenedFit } from '../../../app/contract/records.ts';
 import { useCall } from '../../client/use-call.ts';
 import { say } from '../../language/messages.ts';
+import { libraryStore } from '../../library/library-store.ts';
 import { hrefOf } from '../../route/route.ts';
 import { ConsentNote } from '../../ui/consent-note.tsx';
 import { ErrorMessage } from '../../ui/error-message.tsx';
@@ -35,12 +36,13 @@ function Seats({ opened, onApplied }: { opened: OpenedFit; onApplied: () => void
   const { fit } = opened;
   const people = fit.seats.flatMap(({ athlete }, index) => (athlete ? [{ athlete, index }] : []));
   const [chosen, setChosen] = useState<number | null>(null);
+  const shared = libraryStore(({ state }) => (state?.joined ? 'yes' : 'no'));
   const seat = people.find(({ index }) => index === chosen) ?? people[0];
   if (!seat) return <p>{say('photograph.nobody')}</p>;
   if (!seat.athlete.id || !fit.boat.id) return <p>{say('photograph.not-in-roster')}</p>;
   return (
     <div className="stack">
-      <p className="soft">{say('photograph.about')}</p>
+      <p className="soft">{say('photograph.about', { shared })}</p>
       <ConsentNote athletes={[seat.athlete]} wanted={['photographs']} />
       {people.length > 1 && (
         <SelectField

@@ -5,6 +5,7 @@ import type { Library } from '../../../app/library/address.ts';
 import { readAudit } from '../../../app/library/audit.ts';
 import { backUpLibrary } from '../../../app/library/backup.ts';
 import { invite, putInGroup, revokePerson, statusOf } from '../../../app/library/club.ts';
+import { runCommand } from '../../../app/library/commands.ts';
 import { accept } from '../../../app/library/invitation.ts';
 import { keepPort, keptPort } from '../../../app/library/local-server.ts';
 import { restoreLibrary } from '../../../app/library/restore.ts';
@@ -162,7 +163,7 @@ describe('a backup of a library', () => {
     const { store, login, athleteId, fit } = await shared('Kept Invented');
     await putInGroup(club.owner, 'Kept', [athleteId]);
     const file = join(temporaryFolder(), 'library.backup');
-    await backUpLibrary(club.owner, file);
+    const rows = await backUpLibrary(club.owner, file);
     // Shared after the backup: the restored library does not know it.
     saveDraft(store, { id: fit.id, fit: { ...fit.fit, notes: 'after the backup' } });
     await callOnce(store, login);
@@ -170,7 +171,7 @@ describe('a backup of a library', () => {
     await club.owner`CREATE DATABASE restored`;
     const restored = { ...club.server.address, database: 'restored' };
     const owner = club.as(restored);
-    await restoreLibrary(owner, file);
+    expect(await restoreLibrary(owner, file)).toBe(rows);
     const counts = (sql: Library) => sql`
       SELECT (SELECT count(*)::int FROM kneelwright.records) AS records, (SELECT count(*)::int FROM kneelwright.revisions) AS revisions,
         (SELECT count(*)::int FROM kneelwright.photographs) AS photographs, (SELECT count(*)::int FROM kneelwright.group_athletes) AS grouped`;
@@ -192,6 +193,10 @@ describe('a backup of a library', () => {
     const lost = { begin: () => Promise.reject(new Error('the connection is lost')) } as unknown as Library;
     await expect(backUpLibrary(lost, join(folder, 'library.backup'))).rejects.toThrow('lost');
     expect(readdirSync(folder)).toEqual([]);
+    const said: string[] = [];
+    const to = join(folder, 'none', 'library.backup');
+    expect(await runCommand('backup', { at: club.server.url, to }, (line) => said.push(line))).toBe(1);
+    expect(said).toEqual([say('problem.file-failed', { detail: `${to}: ENOENT` })]);
   });
 
   it('that is cut off or damaged is refused, and nothing is left of it', async () => {

@@ -5,7 +5,7 @@ import { call } from '../../../client/client.ts';
 import { instantText } from '../../../language/dates.ts';
 import { Explained } from '../../../language/explained.tsx';
 import { say, words } from '../../../language/messages.ts';
-import { revisionNumber } from '../../../language/revision-number.ts';
+import { revisionName, revisionNumber } from '../../../language/revision-number.ts';
 import { Button } from '../../../ui/button.tsx';
 import { ErrorMessage } from '../../../ui/error-message.tsx';
 import type { BenchTabProps } from '../../bench-tab.ts';
@@ -91,7 +91,8 @@ interface LineProps {
 }
 
 function RevisionLine({ revision, isCompared, onCompare, onLook }: LineProps) {
-  const { number, name, reason, savedAt, answers } = revision;
+  const { number, reason, savedAt, answers } = revision;
+  const name = revisionName(revision);
   const told = words().row(answers.map(({ observation }) => observationText(observation)));
   return (
     <li data-lit={isCompared || undefined}>
