@@ -74,6 +74,8 @@ const TRIES_WITHIN_MS = 10_000;
 interface Opening {
   readonly connections?: number;
   readonly hears?: boolean;
+  /** Called when a connection is lost or ends. */
+  readonly lost?: () => void;
 }
 
 /** Lists of words and identifiers, as PostgreSQL writes them; the words that are read have no commas or quotes in them. */
@@ -89,14 +91,15 @@ const ARRAYS = { words: list(1009), identifiers: list(2951) };
 /** Opens a library. Nothing is sent before the first question. */
 export function openLibrary(
   { host, port, database, login, password, ca }: LibraryAddress,
-  { connections = 1, hears = false }: Opening = {},
+  { connections = 1, hears = false, lost = () => {} }: Opening = {},
 ): Library {
   const tries: number[] = [];
   const socket = (): Socket => {
     const now = performance.now();
     tries.push(now);
     const isTooMany = tries.filter((at) => now - at < TRIES_WITHIN_MS).length > MOST_TRIES;
-    return isTooMany ? brokenSocket() : socketTo({ host, port }, hears ? 0 : SILENT_MS);
+    const made = isTooMany ? brokenSocket() : socketTo({ host, port }, hears ? 0 : SILENT_MS);
+    return made.once('close', lost);
   };
   const options = {
     host,

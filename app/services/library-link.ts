@@ -188,7 +188,14 @@ const LISTEN_MS = 600_000;
 function listen(link: Link): void {
   if (link.ears && performance.now() - link.heardSince < LISTEN_MS) return;
   void link.ears?.end({ timeout: 0 });
-  link.ears = openLibrary(link.address, { hears: true });
+  // The driver listens again once, and gives up where the server is still away: a call comes soon, and listens anew.
+  const lost = () => {
+    if (link.ears !== ears) return;
+    link.heardSince = Number.NEGATIVE_INFINITY;
+    link.lastCall = Number.NEGATIVE_INFINITY;
+  };
+  const ears = openLibrary(link.address, { hears: true, lost });
+  link.ears = ears;
   link.heardSince = performance.now();
   let soon: NodeJS.Timeout | null = null;
   const later = () => {
@@ -197,7 +204,7 @@ function listen(link: Link): void {
     soon.unref();
   };
   const heard = (what: string) => (what === OPENED ? void hearPresence(link).catch(() => {}) : later());
-  link.ears.listen('kneelwright', heard).catch(() => {
+  ears.listen('kneelwright', heard).catch(() => {
     link.ears = null;
   });
 }
@@ -259,8 +266,6 @@ async function callOnce(link: Link): Promise<void> {
     }
   } catch (error) {
     link.problem = problemOf(error);
-    // The driver listens again once, and gives up where the server is still away: the next call that succeeds listens anew.
-    link.heardSince = Number.NEGATIVE_INFINITY;
     if (link.problem === 'failed') program.log.write(`library: ${faultForLog(error)}`);
   } finally {
     link.isCalling = false;
