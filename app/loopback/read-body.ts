@@ -1,6 +1,7 @@
 import { createWriteStream, rmSync } from 'node:fs';
 import type { IncomingMessage } from 'node:http';
 import { pipeline } from 'node:stream/promises';
+import { errorCode } from '../shell/error-code.ts';
 
 /** A request's body, or why it was not read to its end. */
 export type Body =
@@ -24,9 +25,12 @@ export async function readBody(request: IncomingMessage, maxBytes: number): Prom
   return request.complete ? { kind: 'whole', bytes: Buffer.concat(chunks) } : { kind: 'cut-off' };
 }
 
+/** What a stream says when the other side has gone; anything else is of the file. */
+const LOST = /^(ECONNRESET|ECONNABORTED|EPIPE|ABORT_ERR|ERR_STREAM_PREMATURE_CLOSE)$/;
+
 class TooLarge extends Error {}
 
-/** The same into a private file, piece by piece. Nothing is left of a body that was not whole. */
+/** The same into a private file, piece by piece. Nothing is left of a body that was not whole. Throws what the file system says. */
 export async function saveBody(
   request: IncomingMessage,
   { path, maxBytes }: { path: string; maxBytes: number },
@@ -48,7 +52,7 @@ export async function saveBody(
   } catch (error) {
     rmSync(path, { force: true });
     if (error instanceof TooLarge) return 'too-large';
-    if (request.complete) throw error;
+    if (!LOST.test(errorCode(error))) throw error;
     return 'cut-off';
   }
 }

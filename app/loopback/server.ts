@@ -4,7 +4,7 @@ import type { AddressInfo } from 'node:net';
 import { pipeline } from 'node:stream';
 import { BUNDLE_LIMITS } from '../bundle/bundle-format.ts';
 import { SESSION_HEADER } from '../contract/session.ts';
-import { dispatch } from '../services/dispatch.ts';
+import { dispatch, failure } from '../services/dispatch.ts';
 import { speakAsBrowser } from '../services/display.ts';
 import { type Program, refused } from '../services/program.ts';
 import { unfinishedFile } from '../services/safekeeping.ts';
@@ -181,7 +181,12 @@ async function upload({ program, shell }: Served, request: IncomingMessage): Pro
     return sentenceAnswer(415, say('page.file-type'));
   }
   const path = unfinishedFile(program.store);
-  if ((await saveBody(request, { path, maxBytes: UPLOAD_LIMIT })) !== 'whole') return tooLarge(UPLOAD_LIMIT);
+  try {
+    if ((await saveBody(request, { path, maxBytes: UPLOAD_LIMIT })) !== 'whole')
+      return tooLarge(UPLOAD_LIMIT);
+  } catch (error) {
+    return leaving(resultAnswer(500, failure(program, 'upload', error)));
+  }
   return resultAnswer(200, { ok: true, value: { upload: shell.accept(path) } });
 }
 

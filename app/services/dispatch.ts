@@ -123,7 +123,8 @@ const failures = (): readonly (readonly [RegExp, CallError['code'], string])[] =
   [/^(ENOENT|ENOTDIR|EISDIR|ENAMETOOLONG)/, 'not-found', SENTENCES['place-gone']],
 ];
 
-function failure(program: Program, name: string, error: unknown): CallResult<never> {
+/** What went wrong, as the page is told it. */
+export function failure(program: Program, name: string, error: unknown): CallResult<never> {
   if (error instanceof WorkCancelled) return refused('cancelled', SENTENCES.cancelled);
   const code = errorCode(error);
   const known = failures().find(([pattern]) => pattern.test(code));

@@ -1,8 +1,11 @@
-import { request } from 'node:http';
+import { type IncomingMessage, request } from 'node:http';
 import { type AddressInfo, connect, createServer } from 'node:net';
 import { networkInterfaces } from 'node:os';
+import { join } from 'node:path';
+import { Readable } from 'node:stream';
 import { runInNewContext } from 'node:vm';
 import { afterAll, beforeAll, describe, expect, it } from 'vitest';
+import { saveBody } from '../../../app/loopback/read-body.ts';
 import { CALL_LIMIT } from '../../../app/loopback/server.ts';
 import hungarian from '../../../assets/messages/hu/program.json' with { type: 'json' };
 import { english } from '../../english.ts';
@@ -57,6 +60,13 @@ const call = (headers: Record<string, string>, body = '{"name":"program.state","
   ask('/call', { method: 'POST', body, headers: { 'content-type': 'application/json', ...headers } });
 
 describe('the loopback server', () => {
+  it('does not call a file too large, or its sender gone, where the disk takes no more of it', async () => {
+    const sent = Object.assign(Readable.from([Buffer.alloc(10)]), { headers: {}, complete: false });
+    const path = join(temporaryFolder(), 'none', 'upload');
+    const saving = saveBody(sent as unknown as IncomingMessage, { path, maxBytes: 100 });
+    await expect(saving).rejects.toThrow('ENOENT');
+  });
+
   it('listens on 127.0.0.1 and on no other address of this machine', async () => {
     const others = Object.values(networkInterfaces())
       .flat()
