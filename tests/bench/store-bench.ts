@@ -10,7 +10,7 @@ import type { Fit } from '../../core/document/fit-schema.ts';
 import { bundleBench } from './bundle-bench.ts';
 import { type Filled, fill } from './filled-store.ts';
 import { longWorkBench } from './long-work-bench.ts';
-import { ratioOf, timesOf } from './measure.ts';
+import { growthExponent, ratioOf, timesOf } from './measure.ts';
 import { type Fact, type Found, type Row, rowOf, type Times, together } from './row.ts';
 
 /** Revisions in the store at each measuring: one store that grows. */
@@ -146,5 +146,22 @@ function facts(folder: string, sizes: readonly AtSize[]): Fact[] {
       Math.max(...slower) / 1000,
       'ms',
     ),
+    growthWithRevisions(sizes),
   ];
+}
+
+/** The power with which the steepest of all calls grows with revisions. */
+function growthWithRevisions(sizes: readonly AtSize[]): Fact {
+  const powers = Object.keys(sizes[0]!).map((what) => ({
+    what,
+    power: growthExponent(sizes.map((size, i) => [SIZES[i]!, size[what]!.medianUs] as const)),
+  }));
+  const steepest = powers.reduce((a, b) => (b.power > a.power ? b : a));
+  return {
+    group: 'store',
+    name: `any call grows with revisions, ${SIZES[0]} to ${SIZES.at(-1)}, at most to the power of`,
+    value: steepest.power,
+    unit: '',
+    note: `the steepest is “${steepest.what}”`,
+  };
 }
