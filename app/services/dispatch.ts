@@ -5,7 +5,7 @@ import { problemsOf } from '../problems/problem-sentences.ts';
 import { errorCode } from '../shell/error-code.ts';
 import { faultForLog } from '../shell/log-file.ts';
 import { oddText } from '../shell/plain-text.ts';
-import { namesErased } from './names-erased.ts';
+import { bringsErased } from './brings-erased.ts';
 import { missing, type Program, refused } from './program.ts';
 import { SENTENCES } from './sentences.ts';
 import { services } from './services.ts';
@@ -32,7 +32,7 @@ export async function dispatch(
       if (!ONLY_READS.has(name)) await program.writeLock.free();
       program.store.safeguard.look();
     }
-    if (namesErased(program, name, parsed.data)) return missing('athlete');
+    if (bringsErased(program, name, parsed.data)) return missing('athlete');
     // The table's type ties each name to its own input; a union of names loses that tie, hence the one cast.
     const service = services[name] as (program: Program, input: unknown) => CallResult<unknown>;
     const answer = await service(program, parsed.data);

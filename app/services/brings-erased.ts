@@ -14,7 +14,7 @@ const BRINGS_PEOPLE: ReadonlySet<CallName> = new Set<CallName>([
 ]);
 
 /** Whether a call would bring back somebody who was erased: a page that was open before still has the person. */
-export function namesErased({ store }: Program, name: CallName, input: unknown): boolean {
+export function bringsErased({ store }: Program, name: CallName, input: unknown): boolean {
   if (!BRINGS_PEOPLE.has(name)) return false;
   const erased = listErased(store.db);
   return erased.length > 0 && peopleIn(input).some((id) => wasErased(erased, id));
