@@ -13,6 +13,8 @@ export interface BenchTabProps {
   readonly grown: readonly Grown[];
   readonly revisions: readonly RevisionSummary[];
   readonly compared: FetchedRevision | null;
+  /** The earlier revision that is looked at in the fit's place; null while the fit itself is worked on. */
+  readonly looked: FetchedRevision | null;
   readonly onCompare: (revision: FetchedRevision | null) => void;
   readonly onLook: (revision: FetchedRevision) => void;
   /** Null while an earlier revision is looked at: what would be saved is not what is seen. */

@@ -2,7 +2,6 @@ import { type RefObject, useEffect, useRef, useState } from 'react';
 import { type Key, Tab, TabList, TabPanel, Tabs } from 'react-aria-components';
 import { useFit } from '../../bench/bench-context.tsx';
 import type { BenchTabProps } from '../../bench/bench-tab.ts';
-import type { FetchedRevision } from '../../bench/fetched-revision.ts';
 import { say } from '../../language/messages.ts';
 import { BENCH_TABS } from './bench-tabs.ts';
 import { SeatChooser } from './seat-chooser.tsx';
@@ -10,7 +9,7 @@ import { BenchTitleBlock } from './title-block.tsx';
 import { useMarginTab } from './use-margin-tab.ts';
 
 /** The sheet's right margin: the tabs above; measures; the title block in the corner. */
-export function Margin(props: BenchTabProps & { changedSince: boolean; looked: FetchedRevision | null }) {
+export function Margin(props: BenchTabProps & { changedSince: boolean }) {
   const { grown, revisions, changedSince, onSave } = props;
   const fit = useFit((state) => state.fit);
   const [open, setOpen] = useMarginTab();

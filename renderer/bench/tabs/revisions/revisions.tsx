@@ -49,6 +49,7 @@ export function Revisions(props: BenchTabProps) {
             key={revision.id}
             revision={revision}
             isCompared={compared?.revision.id === revision.id}
+            isLooked={props.looked?.revision.id === revision.id}
             onCompare={() => fetch(revision.id, props.onCompare)}
             onLook={() => fetch(revision.id, props.onLook)}
           />
@@ -86,16 +87,17 @@ function useEarlier(
 interface LineProps {
   readonly revision: RevisionSummary;
   readonly isCompared: boolean;
+  readonly isLooked: boolean;
   readonly onCompare: () => void;
   readonly onLook: () => void;
 }
 
-function RevisionLine({ revision, isCompared, onCompare, onLook }: LineProps) {
+function RevisionLine({ revision, isCompared, isLooked, onCompare, onLook }: LineProps) {
   const { number, reason, savedAt, answers } = revision;
   const name = revisionName(revision);
   const told = words().row(answers.map(({ observation }) => observationText(observation)));
   return (
-    <li data-lit={isCompared || undefined}>
+    <li data-lit={isCompared ? 'compared' : isLooked ? 'looked' : undefined}>
       <span className="lettering">{say('revisions.number', { number: revisionNumber(revision) })}</span>
       <strong>{name}</strong>
       <span className="soft">{instantText(savedAt)}</span>
@@ -110,7 +112,12 @@ function RevisionLine({ revision, isCompared, onCompare, onLook }: LineProps) {
         >
           {say('revisions.compare')}
         </Button>
-        <Button look="words" aria-label={say('revisions.look.of', { number, name })} onClick={onLook}>
+        <Button
+          look="words"
+          aria-pressed={isLooked}
+          aria-label={say('revisions.look.of', { number, name })}
+          onClick={onLook}
+        >
           {say('revisions.look')}
         </Button>
       </p>
