@@ -1,4 +1,5 @@
 import type { FloatResult } from '../../../core/hydrostatics/afloat.ts';
+import { bowText } from '../../language/bow-text.ts';
 import { say } from '../../language/messages.ts';
 import type { HullDrawing } from '../view/hull-drawing.ts';
 import { DASH, onPixelGrid, type Pen } from '../view/pen.ts';
@@ -219,14 +220,6 @@ function bowWords(scene: Scene, afloat: FloatResult): string {
   return say('drawing.strip.bow', { what: heightWords(scene, afloat) });
 }
 
-/** Difference of height below which bow and stern are called level, metres. */
-const LEVEL_M = 0.0005;
-
-/** "9 mm up", "12 mm down", "level". */
 function heightWords({ format }: Scene, afloat: FloatResult): string {
-  if (afloat.kind !== 'afloat') return '–';
-  const { bowOverStern } = afloat;
-  if (Math.abs(bowOverStern) < LEVEL_M) return say('drawing.strip.level');
-  const by = format.length(Math.abs(bowOverStern), { unit: format.lengthUnit === 'in' ? 'in' : 'mm' });
-  return say(bowOverStern > 0 ? 'drawing.strip.up' : 'drawing.strip.down', { by });
+  return afloat.kind === 'afloat' ? bowText(afloat.bowOverStern, format) : '–';
 }

@@ -3,6 +3,7 @@ import type { Format } from '../../../../app/language/format.ts';
 import { type StrokeCrew, type StrokeRow, strokeRow } from '../../../../core/stroke/stroke-cycle.ts';
 import { useFormat } from '../../../display/use-display.ts';
 import { READY_ALONE } from '../../../document/bench-view.ts';
+import { bowText } from '../../../language/bow-text.ts';
 import { explainedTitle } from '../../../language/explained.tsx';
 import { INSTANTS, instantName, LEGS } from '../../../language/instant-name.ts';
 import { say, words } from '../../../language/messages.ts';
@@ -19,7 +20,7 @@ export function readingText({ at, afloat }: StrokeRow, format: Format): string {
   if (afloat.kind !== 'afloat') return say('stroke.reading.sunk', { phase });
   return say('stroke.reading', {
     phase,
-    trim: format.quantity('trimRest', { signed: true })(afloat.bowOverStern, 'm'),
+    trim: bowText(afloat.bowOverStern, format),
     freeboard: format.length(afloat.leastFreeboard.value),
   });
 }

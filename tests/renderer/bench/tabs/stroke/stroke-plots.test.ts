@@ -96,7 +96,9 @@ describe('words of the stroke', () => {
   it('reads trim and least freeboard of a row, or that it does not float', () => {
     const row = rows[8]!;
     if (row.afloat.kind !== 'afloat') throw new Error('not afloat');
-    expect(readingText(row, format)).toMatch(/^catch: bow [+−]?\d+.mm, lowest freeboard \d+\.\d.cm$/);
+    expect(readingText(row, format)).toMatch(
+      /^catch: bow (\d+.mm (up|down)|level), lowest freeboard \d+\.\d.cm$/,
+    );
     const sunk = { ...row, afloat: { kind: 'overloaded', massKg: 300, mostKg: 200 } } as const;
     expect(readingText(sunk, format)).toBe('catch: the boat does not float');
   });
