@@ -12,16 +12,11 @@ import { midDrive, topHandSd } from '../../core/paddle/mid-drive.ts';
 import { STANCE_TERMS } from '../../core/posture/stance-terms.ts';
 import { FREE_FORCE_SD, PEAK_FORCE_SPREAD } from '../../core/support/blade-force.ts';
 import { toDegrees } from '../../core/units/angle.ts';
-import { random32 } from '../soak/random32.ts';
-
-/** Half of the step between two random numbers: with it none is 0, whose logarithm has no end. */
-const HALF_STEP = 2 ** -33;
+import { normalOf, uniform } from '../random32.ts';
 
 /** Seeded standard normal numbers by Box and Muller (1958). */
 export function normal(seed: number): () => number {
-  const random = random32(seed);
-  const next = () => random() + HALF_STEP;
-  return () => Math.sqrt(-2 * Math.log(next())) * Math.cos(2 * Math.PI * next());
+  return normalOf(uniform(seed));
 }
 
 /** A body drawn from the estimate's own distribution of lengths, and a body mass about the weighed one. */

@@ -11,6 +11,7 @@ import { cases } from '../cases.ts';
 import { exampleAthlete, exampleBoat, exampleSeat } from '../core/example/example-fit.ts';
 import { madeHull } from '../core/hull/made-hull.ts';
 import { notEmpty } from '../not-empty.ts';
+import { uniform } from '../random32.ts';
 import { loftedSections, solidGeometry, solidOf } from './hydro-solid.ts';
 
 /**
@@ -30,17 +31,6 @@ let solids: ManifoldToplevel;
 beforeAll(async () => {
   solids = await solidGeometry();
 });
-
-/** Seeded uniform numbers in (0, 1): mulberry32. */
-function uniform(seed: number): () => number {
-  let a = seed;
-  return () => {
-    a = (a + 0x6d2b79f5) | 0;
-    let t = Math.imul(a ^ (a >>> 15), 1 | a);
-    t = (t + Math.imul(t ^ (t >>> 7), 61 | t)) ^ t;
-    return (((t ^ (t >>> 14)) >>> 0) + 0.5) / 4294967296;
-  };
-}
 
 /** A canoe 5 m long: round or flared sections, its beam, depth and flare by chance. */
 function chanceHull(next: () => number): Hull {

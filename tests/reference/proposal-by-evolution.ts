@@ -5,7 +5,7 @@ import type { Evaluator } from '../../core/evaluation/evaluator.ts';
 import type { Report } from '../../core/evaluation/report.ts';
 import { boxOf, fitAt, type Search, sizeOf, startOf } from '../../core/optimise/moves.ts';
 import { seriousCount, totalViolation } from '../../core/optimise/objective.ts';
-import { uniform } from './proposal-random.ts';
+import { uniform } from '../random32.ts';
 
 /** What a global search found: how many findings say change or stop, the size of its moves, and how many coordinates move. */
 export interface Evolved {

@@ -6,7 +6,8 @@ import {
   holePitch,
   withCoordinate,
 } from '../../core/document/fitting-coordinate.ts';
-import { firstFit, randomAthletes, sampleBoat, uniform } from './proposal-random.ts';
+import { uniform } from '../random32.ts';
+import { firstFit, randomAthletes, sampleBoat } from './proposal-random.ts';
 
 /** Farthest that a coordinate is disturbed, in units of moves: 5 cm, 15°. */
 const FARTHEST = 5;

@@ -10,6 +10,7 @@ import { hullOfBoat } from '../../core/hull/hull-of-boat.ts';
 import { firstSetting } from '../../core/optimise/first-setting.ts';
 import { levelledFit } from '../../core/optimise/levelled-fit.ts';
 import type { Proposal } from '../../core/optimise/propose.ts';
+import { normalOf, uniform } from '../random32.ts';
 import type { SampleHull } from './hydro-sample-hulls.ts';
 
 /** The invented club's boats, each of one of the sample hulls. */
@@ -40,24 +41,13 @@ const FITTING_BOARDS: Readonly<Record<SampleHull, Partial<Boat['floorboard']>>> 
   },
 };
 
-/** Seeded uniform numbers in (0, 1): mulberry32. */
-export function uniform(seed: number): () => number {
-  let a = seed;
-  return () => {
-    a = (a + 0x6d2b79f5) | 0;
-    let t = Math.imul(a ^ (a >>> 15), 1 | a);
-    t = (t + Math.imul(t ^ (t >>> 7), 61 | t)) ^ t;
-    return (((t ^ (t >>> 14)) >>> 0) + 0.5) / 4294967296;
-  };
-}
-
 /**
  * Invented athletes: stature about 1.66 m (women) and 1.78 m (men) with a standard deviation of 8 cm, from 1.48 to 2.02 m;
  * body-mass index about 22.5, from 18.5 to 28. Without tape measures, so that every length has its full doubt.
  */
 export function randomAthletes(seed: number, count: number): Athlete[] {
   const next = uniform(seed);
-  const normal = () => Math.sqrt(-2 * Math.log(next())) * Math.cos(2 * Math.PI * next());
+  const normal = normalOf(next);
   const within = (value: number, least: number, most: number) => Math.min(most, Math.max(least, value));
   return Array.from({ length: count }, (_, i) => {
     const sex = next() < 0.5 ? 'female' : 'male';

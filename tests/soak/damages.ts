@@ -17,7 +17,7 @@ import { openProgram } from '../../app/services/open-program.ts';
 import type { Program } from '../../app/services/program.ts';
 import { STORE_FILE } from '../../app/store/open-store.ts';
 import { inventedAthlete, inventedFit } from '../app/invented.ts';
-import { random32 } from './random32.ts';
+import { random32 } from '../random32.ts';
 
 const ROOT = join(import.meta.dirname, '../..');
 

@@ -6,7 +6,7 @@ import { damageOf } from '../../app/store/integrity.ts';
 import { STORE_FILE } from '../../app/store/open-store.ts';
 import { type ChildProgram, startChild } from '../app/child/child-program.ts';
 import { value } from '../app/shells/way-in.ts';
-import { random32 } from './random32.ts';
+import { random32 } from '../random32.ts';
 import { scriptedEditor } from './scripted-editor.ts';
 
 /** What a run of kills found. */

@@ -12,12 +12,12 @@ import { athletes } from '../../app/store/roster.ts';
 import type { Store } from '../../app/store/store.ts';
 import { contentOf } from '../app/exchange.ts';
 import { putNewServer } from '../app/library/new-server.ts';
+import { random32 } from '../random32.ts';
 import { killedCall } from './library-kill.ts';
 import { callOnce } from './library-laptop.ts';
 import { wrongReaders } from './library-readers.ts';
 import { decideOne, editOne, waitingValues } from './merges.ts';
 import { onlooker } from './onlooker.ts';
-import { random32 } from './random32.ts';
 import { type ShakyNetwork, shakyNetwork } from './shaky-network.ts';
 
 /** What a run found. */

@@ -5,9 +5,9 @@ import { decideConflict, listConflicts } from '../../app/store/conflicts.ts';
 import { closeStore, openStore } from '../../app/store/open-store.ts';
 import type { Store } from '../../app/store/store.ts';
 import { bring, contentOf } from '../app/exchange.ts';
+import { random32 } from '../random32.ts';
 import { onlooker } from './onlooker.ts';
 import { randomEdit } from './random-edits.ts';
-import { random32 } from './random32.ts';
 
 /** What a run of exchanges found. */
 export interface MergeResult {

@@ -1,19 +1,16 @@
 import { statSync } from 'node:fs';
 import { join } from 'node:path';
 import { describe, expect, it } from 'vitest';
-import { createLoopbackShell } from '../../../app/loopback/loopback-shell.ts';
-import { openProgram } from '../../../app/services/open-program.ts';
 import { createFit } from '../../../app/store/fits.ts';
 import { STORE_FILE } from '../../../app/store/open-store.ts';
 import { saveRevision } from '../../../app/store/revisions.ts';
 import { athletes } from '../../../app/store/roster.ts';
 import { cases } from '../../cases.ts';
 import { inventedAthlete, inventedFit } from '../invented.ts';
+import { openedProgram } from '../opened-program.ts';
 import { temporaryFolder } from '../temporary.ts';
 import { saveInEveryWay, wrongsIn } from './saves.ts';
 import { canMakeDisk, type FaultPoint, fileSizeLimit, prepare, saveUnder, smallDisk } from './sweep.ts';
-
-const ROOT = join(import.meta.dirname, '../../..');
 
 /** Something was refused somewhere, something kept somewhere, and nothing is wrong anywhere. */
 function expectSound(points: readonly FaultPoint[], code: string): void {
@@ -30,12 +27,7 @@ const DRAFTS_GIVEN_WAY = 2;
 
 describe('the look at what is left', () => {
   it('sees a save that is gone, one that was refused and is there, and one half kept', async () => {
-    const opened = openProgram({
-      root: ROOT,
-      folder: temporaryFolder(),
-      shell: createLoopbackShell(() => {}),
-    });
-    if (opened.kind === 'refused') throw new Error(opened.sentence);
+    const opened = openedProgram(temporaryFolder());
     const { store } = opened.program;
     const { id: fitId } = createFit(store, inventedFit());
     const { id: athleteId } = athletes.save(store, inventedAthlete('Before'));
@@ -58,9 +50,7 @@ describe('a disk that fills up', () => {
   it('at each page of each save: what was kept stays, what was refused leaves no trace, and saving goes on after', async () => {
     const full: string[] = [];
     for (let extra = 0; extra < 24; extra += cases(4, 1)) {
-      const shell = createLoopbackShell(() => {});
-      const opened = openProgram({ root: ROOT, folder: temporaryFolder(), shell });
-      if (opened.kind === 'refused') throw new Error(opened.sentence);
+      const opened = openedProgram(temporaryFolder());
       const { program } = opened;
       const { db } = program.store;
       const { id: fitId } = createFit(program.store, inventedFit());

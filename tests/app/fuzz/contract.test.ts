@@ -15,7 +15,7 @@ import { type CallName, contract } from '../../../app/contract/contract.ts';
 import { callErrorSchema } from '../../../app/contract/result.ts';
 import { createLoopbackShell, type LoopbackShell } from '../../../app/loopback/loopback-shell.ts';
 import { dispatch } from '../../../app/services/dispatch.ts';
-import { type OpenedProgram, openProgram } from '../../../app/services/open-program.ts';
+import type { OpenedProgram } from '../../../app/services/open-program.ts';
 import type { Program } from '../../../app/services/program.ts';
 import { createFit } from '../../../app/store/fits.ts';
 import { incomingFit } from '../../../app/store/incoming.ts';
@@ -25,6 +25,7 @@ import { athletes, boats } from '../../../app/store/roster.ts';
 import { cases } from '../../cases.ts';
 import { bundleOf } from '../exchange.ts';
 import { inventedAthlete, inventedBoat, inventedFit } from '../invented.ts';
+import { openedProgram } from '../opened-program.ts';
 import { temporaryFolder } from '../temporary.ts';
 import { arbitraryOf, disturbed } from './arbitrary-of.ts';
 
@@ -46,8 +47,7 @@ let soundBundle: Uint8Array;
 beforeAll(() => {
   console.log(`fuzz seed ${SEED}`);
   shell = createLoopbackShell(() => {});
-  const open = openProgram({ root: join(import.meta.dirname, '../../..'), folder: temporaryFolder(), shell });
-  if (open.kind === 'refused') throw new Error(open.sentence);
+  const open = openedProgram(temporaryFolder(), { shell });
   opened = open;
   program = open.program;
   const { store } = program;

@@ -1,24 +1,21 @@
 import { readFileSync } from 'node:fs';
-import { join } from 'node:path';
 import { unzipSync } from 'fflate';
 import { describe, expect, it } from 'vitest';
 import { createLoopbackShell } from '../../../app/loopback/loopback-shell.ts';
 import { dispatch } from '../../../app/services/dispatch.ts';
-import { openProgram } from '../../../app/services/open-program.ts';
 import type { Program } from '../../../app/services/program.ts';
 import { createFit } from '../../../app/store/fits.ts';
 import { atomically } from '../../../app/store/store.ts';
 import { cases } from '../../cases.ts';
 import { inventedFit } from '../invented.ts';
+import { openedProgram } from '../opened-program.ts';
 import { temporaryFile, temporaryFolder } from '../temporary.ts';
 
-const ROOT = join(import.meta.dirname, '../../..');
 const FITS = cases(60, 400);
 
-function openedProgram(fits: number) {
+function filledProgram(fits: number) {
   const shell = createLoopbackShell(() => {});
-  const opened = openProgram({ root: ROOT, folder: temporaryFolder(), shell });
-  if (opened.kind === 'refused') throw new Error(opened.sentence);
+  const opened = openedProgram(temporaryFolder(), { shell });
   const { store } = opened.program;
   const ids = atomically(store, () =>
     Array.from({ length: fits }, (_, i) => createFit(store, inventedFit({ name: `Fit ${i}` })).id),
@@ -43,9 +40,9 @@ async function underWay({ work }: Program): Promise<void> {
 
 describe('long work on bundles', () => {
   it('keeps a draft that is saved while a bundle is being read out of an import that is then taken back', async () => {
-    const from = openedProgram(FITS);
+    const from = filledProgram(FITS);
     const bytes = await from.exported();
-    const into = openedProgram(1);
+    const into = filledProgram(1);
     const upload = into.shell.accept(temporaryFile(bytes));
     const preview = into.call('bundle.preview', { upload });
     await underWay(into.program);
@@ -61,9 +58,9 @@ describe('long work on bundles', () => {
   });
 
   it('never exports what an import may still take back', async () => {
-    const from = openedProgram(FITS);
+    const from = filledProgram(FITS);
     const bytes = await from.exported();
-    const into = openedProgram(1);
+    const into = filledProgram(1);
     const upload = into.shell.accept(temporaryFile(bytes));
     const preview = into.call('bundle.preview', { upload });
     const [out] = await Promise.all([into.exported(), preview]);
@@ -73,9 +70,9 @@ describe('long work on bundles', () => {
   });
 
   it('says how far it is, can be stopped, and has then changed nothing', async () => {
-    const from = openedProgram(FITS);
+    const from = filledProgram(FITS);
     const bytes = await from.exported();
-    const into = openedProgram(0);
+    const into = filledProgram(0);
     const upload = into.shell.accept(temporaryFile(bytes));
     const preview = dispatch(into.program, 'bundle.preview', { upload });
     await underWay(into.program);
@@ -88,7 +85,7 @@ describe('long work on bundles', () => {
   });
 
   it('lets drafts through while everything is exported', async () => {
-    const from = openedProgram(FITS);
+    const from = filledProgram(FITS);
     let finished = false;
     const exporting = from.exported().then(() => {
       finished = true;
@@ -101,8 +98,8 @@ describe('long work on bundles', () => {
   });
 
   it('lets everything be read and edited while it imports', async () => {
-    const from = openedProgram(FITS);
-    const into = openedProgram(1);
+    const from = filledProgram(FITS);
+    const into = filledProgram(1);
     const upload = into.shell.accept(temporaryFile(await from.exported()));
     const { handle } = await into.call('bundle.preview', { upload });
     const order: string[] = [];
@@ -124,8 +121,8 @@ describe('long work on bundles', () => {
   it.each(['import', 'bring-back', 'replace'] as const)(
     'has changed nothing when %s is stopped',
     async (what) => {
-      const from = openedProgram(FITS);
-      const into = openedProgram(what === 'import' ? 1 : FITS);
+      const from = filledProgram(FITS);
+      const into = filledProgram(what === 'import' ? 1 : FITS);
       const upload = into.shell.accept(temporaryFile(await from.exported()));
       const start = async () => {
         if (what !== 'import') return { how: what, ...(await into.call('backups.take', {})) };

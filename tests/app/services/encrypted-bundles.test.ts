@@ -3,19 +3,17 @@ import { join } from 'node:path';
 import { describe, expect, it } from 'vitest';
 import { createLoopbackShell } from '../../../app/loopback/loopback-shell.ts';
 import { dispatch } from '../../../app/services/dispatch.ts';
-import { openProgram } from '../../../app/services/open-program.ts';
 import { inventedAthlete } from '../invented.ts';
+import { openedProgram } from '../opened-program.ts';
 import { temporaryFile, temporaryFolder } from '../temporary.ts';
 
-const ROOT = join(import.meta.dirname, '../../..');
 const PASSPHRASE = 'four invented words of a test';
 const NAME = 'Wenna Oskarby';
 
 function opened() {
   const shell = createLoopbackShell(() => {});
   const folder = temporaryFolder();
-  const program = openProgram({ root: ROOT, folder, shell });
-  if (program.kind === 'refused') throw new Error(program.sentence);
+  const program = openedProgram(folder, { shell });
   const answer = (name: string, input: object) => dispatch(program.program, name, input);
   const call = async (name: string, input: object) => {
     const result = await answer(name, input);

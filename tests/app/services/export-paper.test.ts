@@ -4,16 +4,15 @@ import { unzipSync } from 'fflate';
 import { describe, expect, it } from 'vitest';
 import { createLoopbackShell } from '../../../app/loopback/loopback-shell.ts';
 import { dispatch } from '../../../app/services/dispatch.ts';
-import { openProgram } from '../../../app/services/open-program.ts';
 import type { Program } from '../../../app/services/program.ts';
 import { atomicWrite } from '../../../app/shell/atomic-write.ts';
 import type { Shell } from '../../../app/shell/shell.ts';
 import { TEMPLATE_IDS } from '../../../core/setout/template-ids.ts';
 import { readPdf, wordsOf } from '../export/read-pdf.ts';
 import { inventedAthlete, inventedFit } from '../invented.ts';
+import { openedProgram } from '../opened-program.ts';
 import { temporaryFolder } from '../temporary.ts';
 
-const ROOT = join(import.meta.dirname, '../../..');
 /** What a revision is called on every computer. */
 const MARK = 'K7P2M';
 const REVISION = { number: 3, name: 'pad back', mark: MARK, keptAt: '2026-05-04T16:20:00Z' };
@@ -36,8 +35,7 @@ function shellInto(place: (name: string) => string): Shell {
 }
 
 function opened(shell: Shell): { program: Program; close(): void } {
-  const result = openProgram({ root: ROOT, folder: temporaryFolder(), shell });
-  if (result.kind === 'refused') throw new Error(result.sentence);
+  const result = openedProgram(temporaryFolder(), { shell });
   return result;
 }
 

@@ -1,19 +1,12 @@
-import { join } from 'node:path';
 import { afterAll, describe, expect, it } from 'vitest';
-import { createLoopbackShell } from '../../../app/loopback/loopback-shell.ts';
 import { installDemo } from '../../../app/services/install-demo.ts';
-import { openProgram } from '../../../app/services/open-program.ts';
 import { openFit } from '../../../app/store/fits.ts';
 import { timelineOf } from '../../../app/store/timeline.ts';
 import { listTrials } from '../../../app/store/trials.ts';
+import { openedProgram } from '../opened-program.ts';
 import { temporaryFolder } from '../temporary.ts';
 
-const opened = openProgram({
-  root: join(import.meta.dirname, '../../..'),
-  folder: temporaryFolder(),
-  shell: createLoopbackShell(() => {}),
-});
-if (opened.kind === 'refused') throw new Error(opened.sentence);
+const opened = openedProgram(temporaryFolder());
 afterAll(() => opened.close());
 const { program } = opened;
 const installed = installDemo(program);

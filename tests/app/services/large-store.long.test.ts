@@ -7,7 +7,6 @@ import { cases } from '../../cases.ts';
 import { filesWith } from '../store/marked-person.ts';
 import { temporaryFolder, temporaryStore } from '../temporary.ts';
 
-const ROOT = join(import.meta.dirname, '../../..');
 const CHILD = join(import.meta.dirname, 'memory-child.ts');
 /** Revisions of one athlete in the filled store. */
 const OF_ONE = 50;
@@ -33,7 +32,7 @@ function memoryWith(revisions: number): number {
   const { name } = store.db.prepare<[], { name: string }>('SELECT name FROM athletes ORDER BY rowid').get()!;
   const { folder } = store;
   closeStore(store);
-  const said = execFileSync(process.execPath, [CHILD, ROOT, folder], {
+  const said = execFileSync(process.execPath, [CHILD, folder], {
     encoding: 'utf8',
     env: { ...process.env, ...TIGHT },
   });

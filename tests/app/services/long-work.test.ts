@@ -1,31 +1,22 @@
 import { readdirSync, readFileSync } from 'node:fs';
 import { join } from 'node:path';
 import { afterAll, beforeAll, describe, expect, it } from 'vitest';
-import { createLoopbackShell } from '../../../app/loopback/loopback-shell.ts';
 import { dispatch } from '../../../app/services/dispatch.ts';
-import { type OpenedProgram, openProgram } from '../../../app/services/open-program.ts';
 import type { Athlete } from '../../../core/document/athlete-schema.ts';
 import type { Fit } from '../../../core/document/fit-schema.ts';
 import { fill } from '../../bench/filled-store.ts';
 import { cases } from '../../cases.ts';
 import { inventedAthlete, inventedFit } from '../invented.ts';
+import { openedProgram } from '../opened-program.ts';
 import { temporaryFolder } from '../temporary.ts';
 
-const ROOT = join(import.meta.dirname, '../../..');
 const REVISIONS = cases(400, 10_000);
 const NAME = 'Wenna Oskarby';
 const folder = temporaryFolder();
 
-type Opened = Extract<OpenedProgram, { kind: 'open' }>;
-let opened: Opened;
+let opened: ReturnType<typeof openedProgram>;
 let fitId: string;
 let athleteId: string;
-
-function open(): Opened {
-  const program = openProgram({ root: ROOT, folder, shell: createLoopbackShell(() => {}) });
-  if (program.kind === 'refused') throw new Error(program.sentence);
-  return program;
-}
 
 async function call(name: string, input: object) {
   const result = await dispatch(opened.program, name, input);
@@ -37,7 +28,7 @@ const draft = (padAftM: number) => call('drafts.save', { id: fitId, fit: invente
 const unfinished = () => readdirSync(folder).filter((name) => name.endsWith('.part'));
 
 beforeAll(async () => {
-  opened = open();
+  opened = openedProgram(folder);
   fill(opened.program.store, { from: 0, to: REVISIONS });
   fitId = (await call('fits.create', { fit: inventedFit() })).id;
   const saved = await call('athletes.save', { athlete: inventedAthlete(NAME) });
@@ -142,6 +133,6 @@ describe('long work in a thread of its own', () => {
 
 async function startedAgain() {
   opened.close();
-  opened = open();
+  opened = openedProgram(folder);
   return { findings: [...opened.program.notices.values()] };
 }

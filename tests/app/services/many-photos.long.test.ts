@@ -8,7 +8,6 @@ import { boats } from '../../../app/store/roster.ts';
 import { inventedBoat } from '../invented.ts';
 import { temporaryFolder, temporaryStore } from '../temporary.ts';
 
-const ROOT = join(import.meta.dirname, '../../..');
 const CHILD = join(import.meta.dirname, 'photos-child.ts');
 const MB = 1024 * 1024;
 /** Photographs of 4 MB each, the largest: 320 MB in all. */
@@ -36,7 +35,7 @@ function memoryWith(photos: number): number {
   }
   const { folder } = store;
   closeStore(store);
-  const said = execFileSync(process.execPath, [CHILD, ROOT, folder, temporaryFolder()], {
+  const said = execFileSync(process.execPath, [CHILD, folder, temporaryFolder()], {
     encoding: 'utf8',
     env: { ...process.env, ...GIVE_BACK },
   });

@@ -1,12 +1,10 @@
-import { createLoopbackShell } from '../../../app/loopback/loopback-shell.ts';
 import { dispatch } from '../../../app/services/dispatch.ts';
-import { openProgram } from '../../../app/services/open-program.ts';
+import { openedProgram } from '../opened-program.ts';
 import { peakMemory } from './peak-memory.ts';
 
 /** Opens the store in a folder, does long work in it, and says how much memory the process had at most, bytes. */
-const [root, folder] = process.argv.slice(2) as [string, string];
-const opened = openProgram({ root, folder, shell: createLoopbackShell(() => {}) });
-if (opened.kind === 'refused') throw new Error(opened.sentence);
+const [folder] = process.argv.slice(2) as [string];
+const opened = openedProgram(folder);
 const { program, close } = opened;
 const { id, name } = program.store.db
   .prepare<[], { id: string; name: string }>('SELECT id, name FROM athletes ORDER BY rowid LIMIT 1')

@@ -2,8 +2,8 @@ import { existsSync, rmSync, statSync } from 'node:fs';
 import { join } from 'node:path';
 import { createLoopbackShell } from '../../../app/loopback/loopback-shell.ts';
 import { dispatch } from '../../../app/services/dispatch.ts';
-import { openProgram } from '../../../app/services/open-program.ts';
 import { STORE_FILE } from '../../../app/store/open-store.ts';
+import { openedProgram } from '../opened-program.ts';
 import { peakMemory } from './peak-memory.ts';
 
 /**
@@ -11,12 +11,11 @@ import { peakMemory } from './peak-memory.ts';
  * imports what came out into the store of another folder, and opens that again. Says how large the file was, how many photographs came
  * back and arrived, and how much memory the process had at most, bytes.
  */
-const [root, fromFolder, intoFolder] = process.argv.slice(2) as [string, string, string];
+const [fromFolder, intoFolder] = process.argv.slice(2) as [string, string];
 
 function opened(folder: string) {
   const shell = createLoopbackShell(() => {});
-  const program = openProgram({ root, folder, shell });
-  if (program.kind === 'refused') throw new Error(program.sentence);
+  const program = openedProgram(folder, { shell });
   const call = async (name: string, input: object) => {
     const result = await dispatch(program.program, name, input);
     if (!result.ok) throw new Error(`${result.error.code}: ${result.error.message}`);

@@ -1,13 +1,11 @@
 import { join } from 'node:path';
 import { createLoopbackShell } from '../../../app/loopback/loopback-shell.ts';
 import { type LoopbackServer, serveLoopback } from '../../../app/loopback/server.ts';
-import { openProgram } from '../../../app/services/open-program.ts';
 import { listPageFiles } from '../../../app/shell/page-files.ts';
+import { openedProgram } from '../opened-program.ts';
 import { enter } from './enter.ts';
 import { writePage } from './page-folder.ts';
 import type { WayIn } from './way-in.ts';
-
-const ROOT = join(import.meta.dirname, '../../..');
 
 /** A loopback server in this process, and what a browser needs to speak to it. */
 export interface ThroughLoopback extends WayIn {
@@ -27,8 +25,7 @@ export async function throughLoopback(
   const shell = createLoopbackShell(() => {
     quit = true;
   });
-  const opened = openProgram({ root: ROOT, folder: join(folder, 'data'), shell, clock });
-  if (opened.kind === 'refused') throw new Error(opened.sentence);
+  const opened = openedProgram(join(folder, 'data'), { shell, clock });
   const page = listPageFiles(writePage(join(folder, 'page')));
   const server = await serveLoopback({ program: opened.program, shell, page, port: 0, clock: requestClock });
   const origin = `http://127.0.0.1:${server.port}`;

@@ -4,7 +4,7 @@ import { describe, expect, it } from 'vitest';
 import { takeBackup } from '../../../app/store/backups.ts';
 import { closeStore } from '../../../app/store/open-store.ts';
 import { cases } from '../../cases.ts';
-import { random32 } from '../../soak/random32.ts';
+import { random32 } from '../../random32.ts';
 import { type ChildProgram, startChild } from '../child/child-program.ts';
 import { value } from '../shells/way-in.ts';
 import { temporaryFolder, temporaryStore } from '../temporary.ts';

@@ -3,13 +3,12 @@ import { join } from 'node:path';
 import { setFlagsFromString } from 'node:v8';
 import { runInNewContext } from 'node:vm';
 import { describe, expect, it } from 'vitest';
-import { createLoopbackShell } from '../../../app/loopback/loopback-shell.ts';
 import { backUpOnceADay } from '../../../app/services/daily-backup.ts';
 import { dispatch } from '../../../app/services/dispatch.ts';
-import { openProgram } from '../../../app/services/open-program.ts';
 import type { Program } from '../../../app/services/program.ts';
 import { LONG } from '../../cases.ts';
 import { inventedAthlete, inventedFit } from '../invented.ts';
+import { openedProgram } from '../opened-program.ts';
 import { temporaryFolder } from '../temporary.ts';
 
 const DAYS = 7;
@@ -41,10 +40,7 @@ describe("a week's editing", () => {
   it('leaves the file as large as what was kept, the log short, and the memory as it was', async () => {
     const folder = temporaryFolder();
     let now = Date.UTC(2026, 2, 2, 9);
-    const shell = createLoopbackShell(() => {});
-    const root = join(import.meta.dirname, '../../..');
-    const opened = openProgram({ root, folder, shell, clock: () => now });
-    if (opened.kind === 'refused') throw new Error(opened.sentence);
+    const opened = openedProgram(folder, { clock: () => now });
     const { program } = opened;
     // Waiting for the disk changes no size; 21 000 waits would make the test long.
     program.store.db.pragma('synchronous = OFF');

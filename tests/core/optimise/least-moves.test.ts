@@ -2,7 +2,7 @@ import { beforeAll, describe, expect, it } from 'vitest';
 import type { Solve } from '../../../core/drilling/best-drilling.ts';
 import { type Condition, leastMoves } from '../../../core/optimise/least-moves.ts';
 import { cases } from '../../cases.ts';
-import { uniform } from '../../reference/proposal-random.ts';
+import { uniform } from '../../random32.ts';
 import { exactSolver } from '../drilling/highs-solver.ts';
 
 interface Program {

@@ -15,18 +15,16 @@ import type { MarkedPoint } from '../../../core/photograph/camera-problem.ts';
 import { solveStance } from '../../../core/posture/solve-stance.ts';
 import type { FigurePoint, Phase, Stance } from '../../../core/posture/stance.ts';
 import { STANCE_TERMS } from '../../../core/posture/stance-terms.ts';
+import { normalOf, uniform } from '../../random32.ts';
 
-/** Seeded uniform numbers in (0, 1): mulberry32; and standard normal ones from them (Box and Muller 1958). */
+/** Seeded numbers: uniform in (0, 1), standard normal, and uniform between two bounds. */
 export function seeded(seed: number) {
-  let a = seed;
-  const uniform = () => {
-    a = (a + 0x6d2b79f5) | 0;
-    let t = Math.imul(a ^ (a >>> 15), 1 | a);
-    t = (t + Math.imul(t ^ (t >>> 7), 61 | t)) ^ t;
-    return (((t ^ (t >>> 14)) >>> 0) + 0.5) / 4294967296;
+  const next = uniform(seed);
+  return {
+    uniform: next,
+    normal: normalOf(next),
+    between: (low: number, high: number) => low + (high - low) * next(),
   };
-  const normal = () => Math.sqrt(-2 * Math.log(uniform())) * Math.cos(2 * Math.PI * uniform());
-  return { uniform, normal, between: (low: number, high: number) => low + (high - low) * uniform() };
 }
 export type Seeded = ReturnType<typeof seeded>;
 

@@ -2,12 +2,10 @@ import { readFileSync } from 'node:fs';
 import { join } from 'node:path';
 import { createLoopbackShell } from '../../../../app/loopback/loopback-shell.ts';
 import { dispatch } from '../../../../app/services/dispatch.ts';
-import { openProgram } from '../../../../app/services/open-program.ts';
 import { atomicWrite } from '../../../../app/shell/atomic-write.ts';
 import { inventedFit } from '../../invented.ts';
+import { openedProgram } from '../../opened-program.ts';
 import { temporaryFolder } from '../../temporary.ts';
-
-const ROOT = join(import.meta.dirname, '../../../..');
 
 /** The solids of an invented fit as the program itself hands them over: where they lie, and what is in them. */
 export async function exportedSolids(
@@ -22,8 +20,7 @@ export async function exportedSolids(
       return { kind: 'saved' as const, path };
     },
   };
-  const opened = openProgram({ root: ROOT, folder: temporaryFolder(), shell });
-  if (opened.kind === 'refused') throw new Error(opened.sentence);
+  const opened = openedProgram(temporaryFolder(), { shell });
   const result = await dispatch(opened.program, 'paper.export', {
     fit: inventedFit(),
     revision: { number: 3, keptAt: '2026-05-04T16:20:00Z' },
