@@ -1,4 +1,4 @@
-import { copyFileSync, existsSync } from 'node:fs';
+import { copyFileSync, existsSync, readdirSync } from 'node:fs';
 import { join } from 'node:path';
 import Database from 'better-sqlite3';
 import { describe, expect, it } from 'vitest';
@@ -119,6 +119,7 @@ describe('a migration', () => {
     expect(
       schemaOf(store).filter((row) => !before.some((b) => JSON.stringify(b) === JSON.stringify(row))),
     ).toMatchObject([{ name: 'sqlite_autoindex_later_things_1' }, { name: 'later_things' }]);
+    expect(readdirSync(join(store.folder, 'before-upgrade'))).toHaveLength(1);
     closeStore(store);
   });
 

@@ -1,4 +1,4 @@
-import { writeFileSync } from 'node:fs';
+import { readdirSync, readFileSync, writeFileSync } from 'node:fs';
 import { join } from 'node:path';
 import Database from 'better-sqlite3';
 import { describe, expect, it } from 'vitest';
@@ -16,7 +16,8 @@ describe('opening the store', () => {
   it('leaves one file behind when closed', () => {
     const folder = temporaryFolder();
     closeStore(temporaryStore(folder));
-    expect(openStore(folder).kind).toBe('open');
+    const left = readdirSync(folder).filter((name) => name.startsWith(STORE_FILE));
+    expect(left).toEqual([STORE_FILE]);
   });
 
   it('refuses a store that another program has open', () => {
@@ -30,7 +31,9 @@ describe('opening the store', () => {
     const store = temporaryStore(folder);
     store.db.pragma('user_version = 999');
     closeStore(store);
+    const before = readFileSync(join(folder, STORE_FILE));
     expect(openStore(folder)).toMatchObject({ kind: 'refused', refusal: { code: 'newer', found: 999 } });
+    expect(readFileSync(join(folder, STORE_FILE)).equals(before)).toBe(true);
   });
 
   it('refuses a database of another program, and a file that is no database', () => {

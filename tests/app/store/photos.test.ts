@@ -63,7 +63,7 @@ describe('photographs of a boat', () => {
     expect(listPhotos(store, boatId)).toHaveLength(PHOTOS_OF_A_BOAT);
   });
 
-  it('come back from a backup, unless their boat is not here', async () => {
+  it('come back from a backup', async () => {
     const { store, boatId, photo } = boatWithPhoto();
     const backup = await takeBackup(store, 'asked');
     removePhoto(store, photo.id);

@@ -31,7 +31,8 @@ describe.runIf(process.platform !== 'win32')('a store on a computer with several
       expect(open(folder)).toEqual([]);
       closeStore(store);
       const recovered = recoverStore(folder);
-      if (recovered.kind === 'recovered') closeStore(recovered.store);
+      if (recovered.kind !== 'recovered') throw new Error(recovered.refusal.code);
+      closeStore(recovered.store);
       expect(open(folder)).toEqual([]);
     } finally {
       process.umask(before);
@@ -66,7 +67,8 @@ describe.runIf(process.platform !== 'win32')('a store on a computer with several
     symlinkSync(elsewhere, join(folder, 'backups'), 'dir');
     chmodSync(folder, 0o755);
     const opening = openStore(folder);
-    if (opening.kind === 'open') closeStore(opening.store);
+    if (opening.kind === 'refused') throw new Error(opening.refusal.code);
+    closeStore(opening.store);
     expect(mode(folder)).toBe(0o755);
     expect(mode(join(folder, 'notes.txt'))).toBe(0o644);
     expect(mode(elsewhere)).toBe(0o755);

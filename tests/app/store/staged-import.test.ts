@@ -3,9 +3,7 @@ import { join } from 'node:path';
 import { describe, expect, it, vi } from 'vitest';
 import { packedBytes } from '../../../app/bundle/packed.ts';
 import { bundleItems } from '../../../app/bundle/read-bundle.ts';
-import { createLoopbackShell } from '../../../app/loopback/loopback-shell.ts';
 import { dispatch } from '../../../app/services/dispatch.ts';
-import { openProgram } from '../../../app/services/open-program.ts';
 import { createFit, openFit, saveDraft } from '../../../app/store/fits.ts';
 import { addPhoto } from '../../../app/store/photos.ts';
 import { saveRevision } from '../../../app/store/revisions.ts';
@@ -14,9 +12,9 @@ import { openStaged, stagedSteps, stageImport } from '../../../app/store/staged-
 import type { Store } from '../../../app/store/store.ts';
 import { bundleOf, contentOf } from '../exchange.ts';
 import { inventedAthlete, inventedBoat, inventedFit, inventedPicture } from '../invented.ts';
+import { openedProgram } from '../opened-program.ts';
 import { temporaryFolder, temporaryStore } from '../temporary.ts';
 
-const ROOT = join(import.meta.dirname, '../../..');
 /** More than are taken in at once. */
 const REVISIONS = 25;
 
@@ -102,8 +100,7 @@ describe('an import that is made in short transactions', () => {
       if (ended) break;
       const left = join(temporaryFolder(), 'data');
       cpSync(into.folder, left, { recursive: true });
-      const opened = openProgram({ root: ROOT, folder: left, shell: createLoopbackShell(() => {}) });
-      if (opened.kind === 'refused') throw new Error(opened.sentence);
+      const opened = openedProgram(left);
       const { program } = opened;
       await program.turn.alone(async () => {});
       expect(contentOf(program.store)).toMatchObject({ fields: contentOf(from).fields });
@@ -117,8 +114,7 @@ describe('an import that is made in short transactions', () => {
 
   it('goes when somebody is erased, for that person may be in it', async () => {
     const folder = temporaryFolder();
-    const opened = openProgram({ root: ROOT, folder, shell: createLoopbackShell(() => {}) });
-    if (opened.kind === 'refused') throw new Error(opened.sentence);
+    const opened = openedProgram(folder);
     const { program } = opened;
     const { id } = athletes.save(program.store, inventedAthlete('Wenna Oskarby'));
     stage(folder, filled());

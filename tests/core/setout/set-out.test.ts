@@ -82,7 +82,7 @@ describe('what the builder chooses', () => {
       fit,
       report: valuesOf(fit),
       index: 0,
-      options: options,
+      options,
       words: english,
     });
     expect(fit).toEqual(kept);
