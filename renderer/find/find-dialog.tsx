@@ -76,7 +76,7 @@ export function FindDialog({ onDone }: { onDone: () => void }) {
   return (
     <div className="find-chooser">
       <label className="only-spoken" htmlFor={`${id}-text`}>
-        {say('reach.label')}
+        {say('finder.label')}
       </label>
       <FindEntry
         id={id}
@@ -88,7 +88,7 @@ export function FindDialog({ onDone }: { onDone: () => void }) {
         }}
         onKey={onKey}
       />
-      <div className="find-list" ref={list} id={`${id}-list`} role="listbox" aria-label={say('reach.title')}>
+      <div className="find-list" ref={list} id={`${id}-list`} role="listbox" aria-label={say('finder.title')}>
         <ChoiceGroups id={id} choices={choices} chosen={chosen} onPoint={setAt} onTake={take} />
       </div>
       {choices.length === 0 && settled && (
@@ -97,7 +97,7 @@ export function FindDialog({ onDone }: { onDone: () => void }) {
         </p>
       )}
       <p className="field-hint" id={`${id}-hint`}>
-        {say('reach.hint')}
+        {say('finder.hint')}
       </p>
     </div>
   );
@@ -125,7 +125,7 @@ function FindEntry(props: {
       autoComplete="off"
       spellCheck={false}
       maxLength={120}
-      placeholder={say('reach.label')}
+      placeholder={say('finder.label')}
       value={props.text}
       // biome-ignore lint/a11y/noAutofocus: the list was opened to type in
       autoFocus
@@ -149,7 +149,7 @@ function ChoiceGroups({ choices, ...props }: ChoicesProps) {
     <ChoiceGroup
       key={group}
       {...props}
-      title={say(`reach.${group}`)}
+      title={say(`finder.${group}`)}
       choices={placed.filter(({ choice }) => choice.group === group)}
     />
   ));

@@ -6,7 +6,7 @@ import { FindDialog } from './find-dialog.tsx';
 import './find.css';
 
 /** Control (or Command) and full stop. */
-const isReachKey = (event: KeyboardEvent) =>
+const isFinderKey = (event: KeyboardEvent) =>
   (event.ctrlKey || event.metaKey) && !event.altKey && !event.shiftKey && event.key === '.';
 
 /** The finder: a button in the head, a key, and the dialog they open. */
@@ -15,7 +15,7 @@ export function Find() {
   const close = useCallback(() => setOpen(false), []);
   useEffect(() => {
     const onKey = (event: KeyboardEvent) => {
-      if (!isReachKey(event)) return;
+      if (!isFinderKey(event)) return;
       event.preventDefault();
       setOpen((was) => !was);
     };
@@ -26,15 +26,15 @@ export function Find() {
     <>
       <Button
         look="bare"
-        title={say('help.key.reach')}
+        title={say('help.key.find')}
         aria-keyshortcuts="Control+."
         onClick={() => setOpen(true)}
       >
-        {say('reach.title')}
+        {say('finder.title')}
       </Button>
       <ModalOverlay className="veil find-veil" isOpen={open} onOpenChange={setOpen} isDismissable>
         <Modal className="dialog find-dialog">
-          <Dialog aria-label={say('reach.title')}>
+          <Dialog aria-label={say('finder.title')}>
             <FindDialog onDone={close} />
           </Dialog>
         </Modal>

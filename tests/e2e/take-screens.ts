@@ -18,9 +18,9 @@ import {
   enterATrial,
   growAJunior,
   openRecentWork,
+  openTheFinder,
   openTheTimeline,
   openTheTransfer,
-  reachForIt,
 } from './week-screens.ts';
 
 const OUT = join(import.meta.dirname, '../../assets/screens');
@@ -69,7 +69,7 @@ const PICTURES: readonly Picture[] = [
   { name: 'table-light', reach: openABadTable },
   { name: 'boat-kept-light', reach: openWhatABoatHas },
   { name: 'recent-light', reach: openRecentWork },
-  { name: 'reach-dark', theme: 'dark', size: { width: 1024, height: 700 }, reach: reachForIt },
+  { name: 'finder-dark', theme: 'dark', size: { width: 1024, height: 700 }, reach: openTheFinder },
 ];
 
 async function openDemo(page: Page): Promise<void> {

@@ -74,8 +74,8 @@ export async function openRecentWork(page: Page): Promise<void> {
   await page.getByRole('link', { name: /^Continue: / }).waitFor();
 }
 
-/** Everything within reach, a word typed. */
-export async function reachForIt(page: Page): Promise<void> {
+/** The finder, a word typed. */
+export async function openTheFinder(page: Page): Promise<void> {
   await page.keyboard.press('Control+.');
   await page.keyboard.type('bow');
   await page

@@ -18,7 +18,7 @@ const STEPS = [
   'revisions',
   'trials',
 ] as const;
-const KEYS = ['arrows', 'shift', 'control', 'alt', 'escape', 'undo', 'save', 'reach', 'tab'] as const;
+const KEYS = ['arrows', 'shift', 'control', 'alt', 'escape', 'undo', 'save', 'find', 'tab'] as const;
 
 /** What a club's volunteer does for a library. */
 const LIBRARY_STEPS = [1, 2, 3, 4, 5] as const;
