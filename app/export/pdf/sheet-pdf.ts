@@ -227,6 +227,25 @@ const INSIDE_MEASURE = /(?<=\d) (?=\d+\/\d|(?:mm|in|N|kg)\b|°)|(?<=\d) (?=±)|(
 const BESIDE_HAN =
   /(?<=[\p{Script=Han}，。；：、！？）])(?![，。；：、！？）])|(?<!（)(?=[\p{Script=Han}（])/u;
 
+/** No word of a language is longer, letters: a pasted address or a held key is. */
+const LONGEST_WORD = 40;
+
+/** What is longer than a word, and wider than a line, in pieces that are not. A word stays whole. */
+function narrowPieces(word: string, fits: (line: string) => boolean): string[] {
+  if (word.length <= LONGEST_WORD || fits(word)) return [word];
+  const pieces: string[] = [];
+  let piece = '';
+  for (const letter of word) {
+    if (piece !== '' && !fits(piece + letter)) {
+      pieces.push(piece);
+      piece = letter;
+    } else {
+      piece += letter;
+    }
+  }
+  return [...pieces, piece];
+}
+
 /** Words broken where they no longer fit; a single word that is too wide stands alone. A measure with its doubt is one word. */
 function brokenLines(words: string, fits: (line: string) => boolean): string[] {
   const lines: string[] = [];
@@ -234,7 +253,8 @@ function brokenLines(words: string, fits: (line: string) => boolean): string[] {
   // Not `\s`: it takes spaces that do not break, too.
   const parts = words.replace(INSIDE_MEASURE, '\u{00a0}').split(/[ \t\r\n]+/);
   for (const word of parts.filter(Boolean)) {
-    for (const [index, piece] of word.split(BESIDE_HAN).entries()) {
+    const pieces = word.split(BESIDE_HAN).flatMap((piece) => narrowPieces(piece, fits));
+    for (const [index, piece] of pieces.entries()) {
       const space = index === 0 && line !== '' ? ' ' : '';
       const longer = `${line}${space}${piece}`;
       if (line !== '' && !fits(longer)) {

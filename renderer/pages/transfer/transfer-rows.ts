@@ -47,6 +47,9 @@ const BOAT: readonly QuantityId[] = [
 /** Quantities of a seat by what they are about, in the order they are reported. */
 export const SEAT_GROUPS = { setting: SETTING, room: ROOM, paddle: PADDLE, stance: STANCE } as const;
 
+/** In the place of a value that a boat does not have. */
+const ABSENT = '–';
+
 /** Rows of one seat (or of the boat: null) with a cell for each report; a quantity that none of them has is left out. */
 export function transferRows(
   reports: readonly Report[],
@@ -54,7 +57,7 @@ export function transferRows(
 ): TransferRow[] {
   return ids.flatMap((id): TransferRow[] => {
     const cells = reports.map((report) => cellOf(report, { id, seat, format }));
-    return cells.every(({ text }) => text === '') ? [] : [{ id, name: quantityName(id), cells }];
+    return cells.every(({ text }) => text === ABSENT) ? [] : [{ id, name: quantityName(id), cells }];
   });
 }
 
@@ -63,7 +66,7 @@ function cellOf(
   { id, seat, format }: { id: QuantityId; seat: number | null; format: Format },
 ): TransferCell {
   const quantity = findQuantity(quantities, id, seat);
-  if (!quantity) return { text: '', severity: null };
+  if (!quantity) return { text: ABSENT, severity: null };
   const finding = findings.find((f) => f.quantity === id && f.seat === seat);
   return { text: quantityText(quantity, format), severity: finding?.severity ?? null };
 }

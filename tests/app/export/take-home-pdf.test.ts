@@ -153,6 +153,18 @@ describe('a take-home page', () => {
     expect(whole).not.toContain(squeezed(english.say('athlete-page.more')));
   });
 
+  it('breaks what is longer than any word: nothing lies over the other column', () => {
+    const { file } = printed({ said: { lines: ['y'.repeat(300)], open: true }, before: earlier() });
+    const [page] = file.pages;
+    for (const { text } of page!.texts) expect(text.length).toBeLessThan(120);
+    expect(
+      page!.texts
+        .map(({ text }) => text)
+        .join('')
+        .split('y').length,
+    ).toBeGreaterThan(300);
+  });
+
   it('is the same to the byte for equal input', () => {
     expect(Buffer.compare(printed({ before: earlier() }).bytes, printed({ before: earlier() }).bytes)).toBe(
       0,
