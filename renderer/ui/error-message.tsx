@@ -11,7 +11,8 @@ export function ErrorMessage({ error, onRetry }: { error: CallError; onRetry?: (
         <ul>
           {error.problems.map(({ path, message }) => (
             <li key={`${path} ${message}`}>
-              <span className="soft">{path}</span> {message}
+              {!message.startsWith(path) && <span className="soft">{path} </span>}
+              {message}
             </li>
           ))}
         </ul>
