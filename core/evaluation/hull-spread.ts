@@ -80,7 +80,8 @@ export function hullSpread(
     trim = Math.min(trim, (read * length) / Math.max(marks, length / 4));
   }
   const end = Math.hypot(draft, trim / 2, data.height);
-  // Volume found too small puts the boat deeper, with both BM and the centre of buoyancy too high: these two add.
+  // Volume found too small puts the boat deeper. Where it lacks below the waterline, both BM and the centre of buoyancy then come out
+  // too high; where sections are slack at every height the two all but cancel. The worse case is taken: they add.
   const transverseGm = Math.hypot(3 * data.beam * transverseBm, data.volume * transverseBm + draft / 2);
   return {
     draft,
