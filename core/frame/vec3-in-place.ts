@@ -9,9 +9,19 @@ import type { Vec3 } from './vec3.ts';
 /** A vector that its owner overwrites. */
 export type MutableVec3 = Mutable<Vec3>;
 
+/**
+ * A class, because the engine lays out all literals with the same names alike: where any library keeps something else than a
+ * number in its own `{ x, y, z }`, each write to ours would allocate. A stance then took 2.5 times as long.
+ */
+class Overwritten implements MutableVec3 {
+  x = 0;
+  y = 0;
+  z = 0;
+}
+
 /** A new vector to write into. */
 export function blank(): MutableVec3 {
-  return { x: 0, y: 0, z: 0 };
+  return new Overwritten();
 }
 
 /** into = a. */
