@@ -1,9 +1,11 @@
-import { existsSync, mkdirSync, readdirSync, readFileSync, renameSync, rmSync } from 'node:fs';
+import { existsSync, mkdirSync, readdirSync, readFileSync, renameSync, rmSync, writeFileSync } from 'node:fs';
 import { dirname, join, relative } from 'node:path';
 
 /** Where copies of this program that run are marked, each by its process's number (`start.js`). */
 const RUNNING = 'app/dist/running';
 const BUILDING = 'app/dist/building-';
+/** Names what the newest build made: beside it there may be files of older ones. */
+const LIST = 'files.txt';
 
 /** The folder in which this process builds a part before it takes its place: on the same disk, so that a rename moves a file. */
 export function buildingFolder(root: string, part: string): string {
@@ -21,6 +23,8 @@ export function placeBuild(
   { from, to, last }: { from: string; to: string; last: string },
 ): void {
   const files = filesBelow(from);
+  writeFileSync(join(from, LIST), files.join('\n'));
+  files.push(LIST);
   for (const file of [...files.filter((one) => one !== last), last]) {
     const place = join(to, file);
     mkdirSync(dirname(place), { recursive: true });

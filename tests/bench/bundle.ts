@@ -1,4 +1,4 @@
-import { readdirSync, readFileSync } from 'node:fs';
+import { readFileSync } from 'node:fs';
 import { basename, dirname, extname, join } from 'node:path';
 import { gzipSync } from 'node:zlib';
 import type { Fact } from './row.ts';
@@ -6,13 +6,21 @@ import type { Fact } from './row.ts';
 const BUILT = join(import.meta.dirname, '../../renderer/dist');
 const KIB = 1024;
 
+/** What the newest build made, by path: files of older builds stay while a copy of the program runs. */
+const builtFiles = () =>
+  readFileSync(join(BUILT, 'files.txt'), 'utf8')
+    .split('\n')
+    .map((file) => file.replaceAll('\\', '/'));
+
 /**
  * The scripts that stand before somebody can work at the bench: those of these names and all that they import, each once. What a
  * script only imports when asked to (another page, a language, the solver of hole plans) is not among them. Texts by file name.
  */
 export function loadedBy(names: readonly string[]): ReadonlyMap<string, string> {
   const folder = join(BUILT, 'assets');
-  const files = readdirSync(folder).filter((file) => extname(file) === '.js');
+  const files = builtFiles()
+    .filter((file) => dirname(file) === 'assets' && extname(file) === '.js')
+    .map((file) => basename(file));
   const found = new Map<string, string>();
   const open = (file: string) => {
     if (found.has(file)) return;
@@ -33,7 +41,7 @@ const IMPORTED = /(?:from|import)\s*"\.\/([\w~.-]+\.js)"/g;
 
 /** Size of the built page by kind of file, plain and compressed with gzip, KiB. The page must have been built. */
 export function bundleFacts(): Fact[] {
-  const files = readdirSync(BUILT, { recursive: true, encoding: 'utf8' });
+  const files = builtFiles();
   const of = (ending: string, wanted: (file: string) => boolean = () => true) =>
     files.filter((f) => extname(f) === ending && wanted(f)).map((f) => readFileSync(join(BUILT, f)));
   const kib = (parts: readonly Uint8Array[]) => parts.reduce((sum, { length }) => sum + length, 0) / KIB;

@@ -72,7 +72,7 @@ describe('a build while another copy of the program runs', () => {
     const left = join(root, `app/dist/building-${DEAD}-page`);
     mkdirSync(left);
     built(root, { 'index.html': 'new', 'a-2.js': 'a2', 'same.svg': 'same' });
-    expect(filesOf(root)).toEqual(['a-2.js', 'index.html', 'same.svg']);
+    expect(filesOf(root)).toEqual(['a-2.js', 'files.txt', 'index.html', 'same.svg']);
     expect(existsSync(left)).toBe(false);
     expect(readdirSync(join(root, 'app/dist/running'))).toEqual([String(process.pid)]);
   });
