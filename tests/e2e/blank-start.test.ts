@@ -2,6 +2,7 @@ import { readFileSync } from 'node:fs';
 import { join } from 'node:path';
 import type { Page } from 'playwright-core';
 import { afterAll, beforeAll, describe, expect, it } from 'vitest';
+import type { CallName } from '../../app/contract/contract.ts';
 import { barriersInBothThemes } from './barriers.ts';
 import { countedHand } from './counted-hand.ts';
 import { type RunningProgram, startProgram } from './harness.ts';
@@ -22,6 +23,17 @@ afterAll(() => program.dispose());
 
 const button = (name: string) => page.getByRole('button', { name, exact: true });
 
+/** The program refuses the next call of a name, as it does when the disk is full. */
+async function refuseOnce(name: CallName): Promise<void> {
+  let refused = false;
+  await page.route('**/call', async (route) => {
+    if (refused || route.request().postDataJSON().name !== name) return route.fallback();
+    refused = true;
+    const error = { code: 'disk-full', message: 'The disk is full.', problems: [] };
+    return route.fulfill({ json: { ok: false, error } });
+  });
+}
+
 describe('from a blank start', () => {
   it('a fit is saved and its sheet is on paper in a few interactions', async () => {
     const hand = countedHand(page);
@@ -33,6 +45,9 @@ describe('from a blank start', () => {
     await hand.fill('Body mass', '63.5');
     await hand.click(page.getByText('left', { exact: true }));
     await hand.click(page.getByText('C1', { exact: true }));
+    await refuseOnce('boats.save');
+    await button('Create').click();
+    await page.getByText('The disk is full.').waitFor();
     await hand.click(button('Create'));
     await page.locator('.kept[data-keeping="kept"]').waitFor();
     await hand.click(button('Save a revision').first());
@@ -41,6 +56,8 @@ describe('from a blank start', () => {
     await hand.click(dialog.getByRole('button', { name: 'Save', exact: true }));
     await dialog.waitFor({ state: 'detached' });
     expect(hand.count()).toBeLessThanOrEqual(TO_A_SAVED_FIT);
+    // The refused first try leaves no second athlete.
+    expect(await callFromPage(page, 'athletes.list', {})).toHaveLength(1);
     const [summary] = await callFromPage(page, 'fits.list', {});
     const { fit, revisions } = await callFromPage(page, 'fits.open', { id: summary!.id });
     expect(revisions.map(({ name }) => name)).toEqual(['First setting']);

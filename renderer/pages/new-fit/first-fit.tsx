@@ -1,3 +1,4 @@
+import { useRef } from 'react';
 import type { z } from 'zod';
 import type { CallResult } from '../../../app/contract/result.ts';
 import { call } from '../../client/client.ts';
@@ -24,13 +25,24 @@ const sides = () => (['left', 'right'] as const).map((value) => ({ value, name: 
 
 type Entered = z.infer<(typeof FIRST_FIT_RULES)['schema']>;
 
+/** What was saved before something was refused: the next try saves the same records again, not second ones. */
+interface SavedBefore {
+  athleteId?: string;
+  boatId?: string;
+}
+
 /** Saves athlete and boat, and begins a fit of both; the first refusal stops it. */
-async function begin(entered: Entered): Promise<CallResult<{ id: string }>> {
+async function begin(entered: Entered, before: SavedBefore): Promise<CallResult<{ id: string }>> {
   const made = athleteAndBoat(entered);
-  const athlete = await call('athletes.save', { athlete: made.athlete });
+  const { athleteId, boatId } = before;
+  const athlete = await call('athletes.save', {
+    athlete: athleteId ? { ...made.athlete, id: athleteId } : made.athlete,
+  });
   if (!athlete.ok) return athlete;
-  const boat = await call('boats.save', { boat: made.boat });
+  before.athleteId = athlete.value.id;
+  const boat = await call('boats.save', { boat: boatId ? { ...made.boat, id: boatId } : made.boat });
   if (!boat.ok) return boat;
+  before.boatId = boat.value.id;
   const starters = [
     { athlete: { ...athlete.value.athlete, id: athlete.value.id }, side: made.athlete.side },
     ...boat.value.boat.seats.slice(1).map(() => ({ athlete: null, side: made.athlete.side })),
@@ -42,11 +54,12 @@ async function begin(entered: Entered): Promise<CallResult<{ id: string }>> {
 
 /** A first fit where there is neither athlete nor boat: who, in a boat of which class, and straight to the bench. */
 export function FirstFit() {
+  const before = useRef<SavedBefore>({});
   const form = useForm(FIRST_FIT_RULES, {
     start: FIRST_FIT_START,
     keepAs: 'first-fit',
     changing: withClassNumbers,
-    save: begin,
+    save: (entered) => begin(entered, before.current),
     onSaved: ({ id }) => {
       forgetChosen();
       go({ page: 'fit', id });

@@ -23,6 +23,11 @@ export function withMark(study: PhotoStudy, name: PhotoMarkName, at: Pixel | nul
   return { ...open, [part]: marks, proposed, confirmed: false };
 }
 
+/** Those of a pose model's joints that may be proposed: a joint that somebody has marked or looked at stays where it is. */
+export function openProposals(study: PhotoStudy, joints: readonly MarkedProposal[]): MarkedProposal[] {
+  return joints.filter(({ joint }) => !study.joints[joint] || study.proposed[joint] !== undefined);
+}
+
 /** The study with joints that a pose model proposes, each with how sure it is. */
 export function withProposals(study: PhotoStudy, joints: readonly MarkedProposal[]): PhotoStudy {
   const marked = joints.reduce((so, { joint, pixel }) => withMark(so, `joint.${joint}`, pixel), study);

@@ -6,7 +6,7 @@ import type { PhotoStudy } from '../../../core/photograph/photo-study-schema.ts'
 import { say } from '../../language/messages.ts';
 import { Button } from '../../ui/button.tsx';
 import { JOINT_ORDER } from './mark-order.ts';
-import { type MarkedProposal, withProposals } from './marked-study.ts';
+import { type MarkedProposal, openProposals, withProposals } from './marked-study.ts';
 import { loadPoseModel } from './pose-model.ts';
 import type { PictureReading } from './use-reading.ts';
 
@@ -40,8 +40,9 @@ export function ProposeJoints(props: {
         .filter(isMarked)
         .filter(({ pixel }) => isInside(pixel, study.image));
       if (joints.length === 0) return setState({ kind: 'nobody' });
-      props.onProposed(withProposals(latest.current, joints));
-      setState({ kind: 'proposed', count: joints.length });
+      const open = openProposals(latest.current, joints);
+      props.onProposed(withProposals(latest.current, open));
+      setState({ kind: 'proposed', count: open.length });
     } catch {
       setState({ kind: 'failed' });
     }
