@@ -142,11 +142,13 @@ function forcingOf(problem: StanceProblem, q: Float64Array): StanceTerm[] {
 
 /** Limbs that do not reach their fitting or grip, and the missing lengths. */
 function shortfallsOf({ contacts }: StanceProblem, { leg, arms }: SolverFigure): ReachShortfall[] {
-  const all: ReachShortfall[] = [
-    { part: 'rearRest', shortfall: contacts.rearShortfall },
-    { part: 'frontFoot', shortfall: leg.excess },
-    { part: 'lowerHand', shortfall: arms.lower.excess },
-    { part: 'topHand', shortfall: arms.top.excess },
-  ];
-  return all.filter((s) => s.shortfall > SHORTFALL_FLOOR);
+  const found: ReachShortfall[] = [];
+  const add = (part: ReachShortfall['part'], shortfall: number) => {
+    if (shortfall > SHORTFALL_FLOOR) found.push({ part, shortfall });
+  };
+  add('rearRest', contacts.rearShortfall);
+  add('frontFoot', leg.excess);
+  add('lowerHand', arms.lower.excess);
+  add('topHand', arms.top.excess);
+  return found;
 }

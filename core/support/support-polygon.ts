@@ -3,19 +3,34 @@ import { CONTACTS, type Contact } from './support.ts';
 import type { PolygonCorner } from './support-patches.ts';
 import { type InPlan, twiceArea } from './support-triangle.ts';
 
-/** The convex hull of the corners, counter-clockwise seen from above: the support polygon. Metres, boat frame. */
+/**
+ * The convex hull of the corners, counter-clockwise seen from above: the support polygon. Metres, boat frame. Its near side is
+ * gone along from aft forward and its far side back, each without the corners that turn to the wrong hand (Andrew 1979).
+ */
 export function supportPolygon(corners: readonly PolygonCorner[]): PolygonCorner[] {
-  const sorted = corners.toSorted((a, b) => a.x - b.x || a.y - b.y);
-  const half = (from: readonly PolygonCorner[]) => {
-    const chain: PolygonCorner[] = [];
-    for (const corner of from) {
-      while (chain.length > 1 && twiceArea(chain.at(-2)!, chain.at(-1)!, corner) <= 0) chain.pop();
-      chain.push(corner);
-    }
-    chain.pop();
-    return chain;
-  };
-  return [...half(sorted), ...half(sorted.toReversed())];
+  const sorted = corners.toSorted(fromAft);
+  const polygon: PolygonCorner[] = [];
+  for (const corner of sorted) addCorner(polygon, corner, 0);
+  polygon.pop();
+  const farSide = polygon.length;
+  for (let i = sorted.length - 1; i >= 0; i--) addCorner(polygon, sorted[i]!, farSide);
+  polygon.pop();
+  return polygon;
+}
+
+/** Orders corners from aft forward, and from starboard to port. Whole numbers: a fraction would be an object for each look. */
+function fromAft(a: InPlan, b: InPlan): number {
+  if (a.x !== b.x) return a.x < b.x ? -1 : 1;
+  return Math.sign(a.y - b.y);
+}
+
+/** Adds a corner to a side that begins at `from`, and takes those before it away that would stand inside. */
+function addCorner(polygon: PolygonCorner[], corner: PolygonCorner, from: number): void {
+  for (let n = polygon.length; n > from + 1; n--) {
+    if (twiceArea(polygon[n - 2]!, polygon[n - 1]!, corner) > 0) break;
+    polygon.pop();
+  }
+  polygon.push(corner);
 }
 
 /**

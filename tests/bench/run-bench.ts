@@ -2,22 +2,18 @@ import { readFileSync, writeFileSync } from 'node:fs';
 import { loadavg } from 'node:os';
 import { parseArgs } from 'node:util';
 import { benchFile, joined, readBenchFile } from './bench-file.ts';
-import { coreBench } from './core-bench.ts';
 import { dependencies, dependencyLines } from './dependencies.ts';
-import { exportBench } from './export-bench.ts';
-import { libraryBench } from './library-bench.ts';
 import { tableLines } from './print-table.ts';
 import { paragraphOf, withParagraph } from './readme-paragraph.ts';
-import { rendererBench } from './renderer-bench.ts';
 import { type Found, GROUPS, type Group } from './row.ts';
-import { storeBench } from './store-bench.ts';
 
+/** Each part is loaded when it is its turn: what the test browser brings along would slow the core's own numbers by half. */
 const RUNS: Readonly<Record<Group, () => Promise<Found>>> = {
-  core: coreBench,
-  renderer: rendererBench,
-  store: storeBench,
-  export: exportBench,
-  library: libraryBench,
+  core: async () => (await import('./core-bench.ts')).coreBench(),
+  renderer: async () => (await import('./renderer-bench.ts')).rendererBench(),
+  store: async () => (await import('./store-bench.ts')).storeBench(),
+  export: async () => (await import('./export-bench.ts')).exportBench(),
+  library: async () => (await import('./library-bench.ts')).libraryBench(),
 };
 
 /** Also allowed after `--only`: the table of dependencies, which takes no measuring. */
