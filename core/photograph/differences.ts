@@ -11,6 +11,7 @@ export type Residuals = (q: Float64Array, into: Float64Array) => void;
 /** A least-squares problem whose slopes are taken by forward differences: a call for each unknown. */
 export function byDifferences(residualsAt: Residuals, terms: number): LeastSquares {
   const at: { q: Float64Array } = { q: new Float64Array(0) };
+  let slopes = new Float64Array(0);
   return {
     terms,
     residualsAt(q, into) {
@@ -18,7 +19,9 @@ export function byDifferences(residualsAt: Residuals, terms: number): LeastSquar
       residualsAt(q, into);
     },
     equationsThere(into, residuals) {
-      normalEquations(into, { slopes: differenceSlopes(residualsAt, at.q, { terms }), residuals });
+      if (slopes.length === 0) slopes = new Float64Array(at.q.length * terms);
+      differenceSlopes(residualsAt, at.q, { terms, into: slopes });
+      normalEquations(into, { slopes, residuals });
     },
   };
 }

@@ -6,7 +6,7 @@ import type { BoatPoint } from '../frame/vec3.ts';
 import { paddlingSign } from '../posture/contacts.ts';
 import { figureAt, type SolverFigure } from '../posture/figure.ts';
 import { figureAngles, figurePoints } from '../posture/figure-points.ts';
-import { stanceObjective } from '../posture/objective.ts';
+import { termResiduals } from '../posture/objective.ts';
 import { FIGURE_POINTS, type FigurePoint, STANCE_UNKNOWNS, type StanceAngle } from '../posture/stance.ts';
 import { type StanceProblem, stanceProblem } from '../posture/stance-problem.ts';
 import { STANCE_TERMS } from '../posture/stance-terms.ts';
@@ -147,7 +147,7 @@ export function readyProblem(problem: PostureProblem, robustAt: number | null): 
     residualsAt(x, into) {
       const seen = figureOf(x);
       writeMarks({ problem, seen, cameras: camerasOf(x), robustAt }, into);
-      stanceObjective(seen.stance).residualsAt(x.subarray(0, Q), into.subarray(rest, stray));
+      termResiduals(seen.stance, x.subarray(0, Q), into.subarray(rest, stray));
       for (let k = Q; k < unknowns; k++) into[stray + k - Q] = x[k]!;
     },
   };

@@ -107,11 +107,12 @@ function search(
     converged = true;
     while (damping < MOST_DAMPING) {
       dampedStep(equations, damping, step);
-      moveBy(q, step, { free, farthest, next });
+      // Of the step as it was asked for: where limits stop it, the damping grows, and fewer steps run into them.
       const gain = predictedGain(equations, step);
+      moveBy(q, step, { free, farthest, next });
       if (longestMove(step) < leastStep) {
         [q, next] = [next, q];
-        cost = Math.max(0, cost - gain);
+        cost = Math.max(0, cost - predictedGain(equations, step));
         break;
       }
       problem.residualsAt(next, there);

@@ -20,22 +20,32 @@ export function equationsFor(unknowns: number): NormalEquations {
 /** A pivot that vanishes is held up to this, and the least damping that every pivot has. */
 const LEAST_PIVOT = 1e-9;
 
-/** Fills in JᵀJ and Jᵀr from the slopes J (unknown by unknown) and the residuals r. */
+/**
+ * Fills in JᵀJ and Jᵀr from the slopes J (unknown by unknown) and the residuals r. A mark in one photograph does not move with
+ * the camera of another: zero slopes, most of all, are passed over.
+ */
 export function normalEquations(
   { normal, gradient }: NormalEquations,
   { slopes, residuals }: { slopes: Float64Array; residuals: Float64Array },
 ): void {
   const n = gradient.length;
   const terms = residuals.length;
+  const live = new Uint32Array(terms);
   for (let i = 0; i < n; i++) {
     const row = i * terms;
     let along = 0;
-    for (let t = 0; t < terms; t++) along += slopes[row + t]! * residuals[t]!;
+    let count = 0;
+    for (let t = 0; t < terms; t++) {
+      const slope = slopes[row + t]!;
+      if (slope === 0) continue;
+      along += slope * residuals[t]!;
+      live[count++] = t;
+    }
     gradient[i] = along;
     for (let j = 0; j <= i; j++) {
       const other = j * terms;
       let product = 0;
-      for (let t = 0; t < terms; t++) product += slopes[row + t]! * slopes[other + t]!;
+      for (let k = 0; k < count; k++) product += slopes[row + live[k]!]! * slopes[other + live[k]!]!;
       normal[i * n + j] = product;
     }
   }

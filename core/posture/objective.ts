@@ -30,6 +30,11 @@ export function stanceObjective(problem: StanceProblem, space = stanceSpace(prob
   };
 }
 
+/** Writes the residuals of all terms at any value of the unknowns (radians). */
+export function termResiduals(problem: StanceProblem, q: Float64Array, into: Float64Array): void {
+  inStanceSpace(problem, (space) => stanceObjective(problem, space).residualsAt(q, into));
+}
+
 /**
  * Several terms look at one measure and have its slope in common: adds up the weight of each measure (Σ 1/tolerance²) and its
  * pull (Σ residual/tolerance). On its free side a one-sided term has no slope and does not count.

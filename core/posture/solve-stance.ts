@@ -9,7 +9,7 @@ import { centreOf, placedMasses } from './figure-masses.ts';
 import { figureAngles, figurePoints } from './figure-points.ts';
 import { type Minimum, minimise } from './minimise.ts';
 import { NEUTRAL } from './neutral-posture.ts';
-import { stanceObjective } from './objective.ts';
+import { stanceObjective, termResiduals } from './objective.ts';
 import {
   FIGURE_POINTS,
   type FigureMass,
@@ -131,7 +131,7 @@ function pointsInBoat(points: Points, frame: SeatFrame): Points {
 /** The terms of the objective by their share of the cost, the strongest first; equal shares in the terms' own order. */
 function forcingOf(problem: StanceProblem, q: Float64Array): StanceTerm[] {
   const residuals = new Float64Array(STANCE_TERMS.length);
-  stanceObjective(problem).residualsAt(q, residuals);
+  termResiduals(problem, q, residuals);
   const cost = residuals.reduce((sum, residual) => sum + residual * residual, 0);
   const whole = cost > 0 ? cost : 1;
   return STANCE_TERMS.map((term, i) => {
