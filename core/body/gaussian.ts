@@ -18,7 +18,7 @@ export interface Reading {
 
 /**
  * Bayes' rule for one reading of one value (the scalar step of a Kalman filter): every value moves by its covariance with the
- * read one, and no variance grows. If neither the reading nor the value has any doubt, nothing changes.
+ * read one, and no variance grows. If reading and value are both exact, nothing changes.
  */
 export function conditioned(prior: Gaussian, reading: Reading): Gaussian {
   const with_ = prior.covariance.map((row) => row[reading.index] ?? 0);

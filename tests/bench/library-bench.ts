@@ -32,7 +32,7 @@ interface Club {
 }
 
 /** A club's library on this machine: the first push and pull, a day's, and what more coaches add. */
-export async function libraryBench(): Promise<Found> {
+export async function clubBench(): Promise<Found> {
   const root = mkdtempSync(join(tmpdir(), 'kneelwright-library-bench-'));
   chmodSync(root, 0o711);
   const server = await startLocalServer(join(root, 'server'));

@@ -13,7 +13,7 @@ const RUNS: Readonly<Record<Group, () => Promise<Found>>> = {
   renderer: async () => (await import('./renderer-bench.ts')).rendererBench(),
   store: async () => (await import('./store-bench.ts')).storeBench(),
   export: async () => (await import('./export-bench.ts')).exportBench(),
-  library: async () => (await import('./library-bench.ts')).libraryBench(),
+  library: async () => (await import('./library-bench.ts')).clubBench(),
 };
 
 /** Also allowed after `--only`: the table of dependencies, which takes no measuring. */

@@ -15,7 +15,7 @@ function lastSheetMm(placed: readonly PlacedRow[]): number {
 }
 
 /**
- * The rows on as few sheets as any spacing gives. Where the last sheet is still nearly blank (rows for less than `leastMm`), the last
+ * The rows on the fewest sheets that a spacing gives. Where the last sheet is nearly blank (rows for less than `leastMm`), the last
  * blocks move there, as few of them as fill it so far, if that adds no sheet. `blocks` is how many there are.
  */
 export function fewestSheets(

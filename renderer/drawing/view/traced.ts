@@ -83,8 +83,9 @@ const kept = new WeakMap<readonly Shape[], Kept>();
 const BEFORE_KEPT = 2;
 
 /**
- * The paths of shapes that have been painted at the same place before, for each shape that has any; null the first two times. While
- * a hand moves one fitting, hull, board and the other paddlers stay where they are: tracing them again took a quarter of a frame.
+ * The paths of shapes that were painted at the same place before, null for a shape without one; null as a whole the first two
+ * times. While a hand moves one fitting, hull, board and the other paddlers stay where they are: tracing them again took a quarter
+ * of a frame.
  */
 export function keptPaths(shapes: readonly Shape[], placed: Placed): readonly (Paths | null)[] | null {
   const known = kept.get(shapes);
