@@ -183,26 +183,36 @@ function shortfallLabels(scene: Scene, make: Make): DrawnLabel[] {
   );
 }
 
-/** In a crew everyone's name stands over the head. */
+/** In a crew everyone's name stands over the head, or behind it where the sheet ends at the crown. */
 function nameLabels(scene: Scene, make: Make): DrawnLabel[] {
   const to = projectorOf(scene, 'profile');
-  const { fit, report } = scene.picture;
+  const { fit, report, figures } = scene.picture;
+  const bounds = inner(scene.layout.windows.profile);
   if (fit.seats.length === 1) return [];
   return fit.seats.flatMap((seat, index) => {
     const head = report.seats[index]?.stances.ready.points.headTop;
-    if (!seat.athlete || !head) return [];
+    const drawn = figures[index]?.head;
+    if (!seat.athlete || !head || !drawn) return [];
+    const crown = to(head);
+    const middle = to(drawn.at);
+    const lettering = index === scene.seat ? 'strong' : 'note';
+    const isHigh = crown.y - OVER_HEAD - LETTERING[lettering].height < bounds.top;
+    const back = { ...middle, x: middle.x - (middle.y - crown.y) };
     return make({
       id: `name-${index}`,
       text: shortName(seat.athlete.name),
-      lettering: index === scene.seat ? 'strong' : 'note',
+      lettering,
       colour: index === scene.seat ? 'ink' : 'ink-soft',
-      anchor: to(head),
-      bounds: inner(scene.layout.windows.profile),
-      toward: -Math.PI / 2,
-      gap: 8,
+      anchor: isHigh ? back : crown,
+      bounds,
+      toward: isHigh ? Math.PI : -Math.PI / 2,
+      gap: OVER_HEAD,
     });
   });
 }
+
+/** Free paper between a head and its name, pixels. */
+const OVER_HEAD = 8;
 
 /** Height above the floorboard at which an empty seat says so, metres. */
 const EMPTY_SEAT_WORDS = 0.6;

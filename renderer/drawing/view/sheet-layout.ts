@@ -1,5 +1,12 @@
 import type { ScreenRect } from './screen-point.ts';
-import { type BoatBox, boxSize, cockpitScale, type ViewName, type Windows } from './view-geometry.ts';
+import {
+  type BoatBox,
+  boxSize,
+  cockpitScale,
+  PLAN_SHARE_OF_SPARED,
+  type ViewName,
+  type Windows,
+} from './view-geometry.ts';
 
 /**
  * Where the part's card stands: over the section, right of the plan; on a low sheet beside the views, as tall as the sheet;
@@ -79,9 +86,10 @@ export function layOutSheet(
     height: Math.max(160, sheet.height - planTop - MIDDLE_LANE - BOTTOM_RULER),
   };
   const scale = Math.min(cockpitScale(free.height, need), free.width / (need.x + SECTION.breadth));
-  const rest = Math.max(0, free.height - scale * (need.y + need.z));
+  const rest = free.height - scale * (need.y + need.z);
+  const toPlan = rest * (rest > 0 ? PLAN_SHARE_OF_REST : PLAN_SHARE_OF_SPARED);
   const room = cardPlace === 'over' ? card.height - (planTop - TOP_EDGE) : 0;
-  const planHeight = Math.round(Math.max(room, scale * need.y + rest * PLAN_SHARE_OF_REST));
+  const planHeight = Math.round(Math.max(room, scale * need.y + toPlan));
   const column = Math.round(columnFor(cardPlace, { scale, width: free.width, card }));
   return place(size, {
     cardPlace,

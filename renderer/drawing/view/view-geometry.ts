@@ -105,29 +105,30 @@ export function fitCamera(windows: Windows, box: BoatBox): ViewCamera {
 
 /** A cockpit is drawn at least this large where that costs little: a pixel is 3 mm. Pixels per metre. */
 export const COCKPIT_SCALE = 1000 / 3;
-/** For that the crown may leave the sheet by this share of the height, and so much paper around the box, metres. */
-const CROWN_SHARE = 0.04;
-const PAPER_TO_SPARE = { along: 0.06, across: 0.03 };
+/** For that, so much of the paper around the box may go: along the boat, across it, and up and down. Metres. */
+const PAPER_TO_SPARE = { x: 0.06, y: 0.03, z: 0.039 } as const;
 
-/** The scale to divide a height by for plan over profile, where a pixel of 3 mm can be had for a part of the crown. */
+/** The scale to divide a height by for plan over profile: the whole box, or up to 3 mm a pixel where only paper is lost. */
 export function cockpitScale(height: number, { y: broad, z: tall }: Vec3): number {
   const whole = height / (broad + tall);
-  return Math.max(whole, Math.min(COCKPIT_SCALE, height / (broad + tall * (1 - CROWN_SHARE))));
+  const tight = height / (broad - PAPER_TO_SPARE.y + tall - PAPER_TO_SPARE.z);
+  return Math.max(whole, Math.min(COCKPIT_SCALE, tight));
 }
 
-/** The camera for a cockpit: the whole box, or a little larger with the keel at the foot and the crown beyond the top. */
+/** How much of the height that two views lack at a scale the plan goes without; the profile goes without the rest. */
+export const PLAN_SHARE_OF_SPARED = PAPER_TO_SPARE.y / (PAPER_TO_SPARE.y + PAPER_TO_SPARE.z);
+
+/** The camera for a cockpit: the whole box, or up to 3 mm a pixel where only paper around it is lost. */
 export function cockpitCamera(windows: Windows, box: BoatBox): ViewCamera {
   const whole = fitCamera(windows, box);
-  const { profile } = windows;
-  const { x: long, y: broad } = boxSize(box);
-  const along = Math.min(
-    profile.width / (long - PAPER_TO_SPARE.along),
-    windows.plan.height / (broad - PAPER_TO_SPARE.across),
+  const { plan, profile } = windows;
+  const { x: long, y: broad, z: tall } = boxSize(box);
+  const tight = Math.min(
+    profile.width / (long - PAPER_TO_SPARE.x),
+    plan.height / (broad - PAPER_TO_SPARE.y),
+    profile.height / (tall - PAPER_TO_SPARE.z),
   );
-  const larger = Math.min(COCKPIT_SCALE, along, whole.pixelsPerMetre / (1 - CROWN_SHARE));
-  if (larger <= whole.pixelsPerMetre) return whole;
-  const z = box.least.z + profile.height / 2 / larger;
-  return { pixelsPerMetre: larger, at: { ...whole.at, z } };
+  return { ...whole, pixelsPerMetre: Math.max(whole.pixelsPerMetre, Math.min(COCKPIT_SCALE, tight)) };
 }
 
 /** The view whose window holds a screen point; null between them. */

@@ -11,6 +11,7 @@ import {
   placeLabels,
 } from '../../../../renderer/drawing/view/label-placer.ts';
 import type { Scene } from '../../../../renderer/drawing/view/scene.ts';
+import { project } from '../../../../renderer/drawing/view/view-geometry.ts';
 import { cases, LONG } from '../../../cases.ts';
 import { exampleAthlete, exampleFit, exampleSeat } from '../../../core/example/example-fit.ts';
 import { drawnScene, roughWidth } from '../view/drawn-scene.ts';
@@ -111,6 +112,19 @@ describe('labels of the drawing', () => {
       }),
       { seed: SEED, numRuns: cases(4, 40) },
     );
+  });
+
+  it('a name in a crew lies beside a head that fills the sheet, not on it', () => {
+    const athlete = exampleAthlete({ statureM: 1.86, massKg: 80 });
+    const crew = exampleFit([exampleSeat({ athlete }), exampleSeat({ athlete, side: 'right' })]);
+    for (const size of SHEETS) {
+      const scene = drawnScene(crew, size);
+      const { rect } = placed(scene).labels.find(({ id }) => id === 'name-0')!;
+      const { at, height } = scene.picture.figures[0]!.head;
+      const { x, y } = project(scene.geometry, 'profile', at);
+      const half = (0.8 * height * scene.geometry.camera.pixelsPerMetre) / 2;
+      expect(overlap(rect, { left: x - half, top: y - half, width: 2 * half, height: 2 * half })).toBe(false);
+    }
   });
 
   it('the whole of a four has every name and the loads of the seat worked on', () => {

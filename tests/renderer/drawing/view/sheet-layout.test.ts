@@ -1,9 +1,10 @@
 import { describe, expect, it } from 'vitest';
+import { drawnHead, type Head } from '../../../../core/figure/head.ts';
 import { usualHull } from '../../../../core/hull/usual-hull.ts';
 import { overlap } from '../../../../renderer/drawing/view/label-placer.ts';
 import { isShown, layOutSheet, layOutWholeBoat } from '../../../../renderer/drawing/view/sheet-layout.ts';
 import { cockpitCamera, fitCamera, project, VIEWS } from '../../../../renderer/drawing/view/view-geometry.ts';
-import { exampleFit } from '../../../core/example/example-fit.ts';
+import { exampleAthlete, exampleFit, exampleSeat } from '../../../core/example/example-fit.ts';
 import { notEmpty } from '../../../not-empty.ts';
 import { drawnScene } from './drawn-scene.ts';
 
@@ -138,5 +139,34 @@ describe('the first view in a window of 1024 × 700, beside card and margin', ()
 
   it('has a pixel of at most 4 mm: the figure is as tall as the window allows', () => {
     expect(1000 / cockpitCamera(windows, box).pixelsPerMetre).toBeLessThanOrEqual(4);
+  });
+});
+
+/** Top of the hair as it is drawn from the side, metres. */
+function crownOf(head: Head): number {
+  const heights = drawnHead(head, 'profile', 4).fills.flatMap(({ ring }) =>
+    [...ring].filter((_, k) => k % 2 === 1),
+  );
+  return Math.max(...notEmpty(heights));
+}
+
+describe.each([1.6, 1.75, 1.86, 1.95, 2.05])('the first view of a paddler %f m tall', (statureM) => {
+  const athlete = exampleAthlete({ statureM, massKg: 22 * statureM ** 2 });
+  const crew = (seats: number) => exampleFit(Array.from({ length: seats }, () => exampleSeat({ athlete })));
+
+  it.each([
+    ['a single', 1, 758],
+    ['a pair', 2, 758],
+    ['a four', 4, 758],
+    ['a single under a banner', 1, 712],
+  ] as const)('has all of the head and the keel in it: %s', (_, seats, height) => {
+    const { geometry, picture, lines } = drawnScene(crew(seats), { width: 919, height });
+    const { top, height: tall } = geometry.windows.profile;
+    const crown = { x: 0, y: 0, z: crownOf(picture.figures[0]!.head) };
+    expect(project(geometry, 'profile', crown).y).toBeGreaterThanOrEqual(top);
+    for (const at of lines.keel) expect(project(geometry, 'profile', at).y).toBeLessThanOrEqual(top + tall);
+    // Up to 1.8 m a pixel is 3 mm; a taller head is worth more than that.
+    const most = statureM <= 1.8 && height === 758 ? 3.0001 : 3.8;
+    expect(1000 / geometry.camera.pixelsPerMetre).toBeLessThanOrEqual(most);
   });
 });
