@@ -43,17 +43,25 @@ const BESIDE_SIGN = /(?<=[\d}°%N]) (?=±)|(?<=±) |(?<=[\d}]) (?=× [\d{])|(?<=
  */
 const unbroken = (text: string) => text.replace(MEASURE, '$1\u{202f}').replace(BESIDE_SIGN, '\u{00a0}');
 
+/** Polish words of one letter. No line ends with one: it stays with the word after it. */
+const ONE_LETTER = /(?<![\p{L}\d’])([aiouwz]) (?=[\p{L}\d{#„(])/giu;
+
+/** Messages of a language as they are set: without lines that end where none may. */
+const setting = (language: Language) =>
+  language === 'pl' ? (text: string) => unbroken(text).replace(ONE_LETTER, '$1\u{00a0}') : unbroken;
+
 /** A translator over the messages of a language. Messages are compiled when they are first said, and kept. */
 export function translator(language: Language, messages: Messages): Translator {
   const locale = LOCALES[language] ?? language;
   const compiled = new Map<string, IntlMessageFormat>();
   const collator = new Intl.Collator(locale, { numeric: true });
   const list = new Intl.ListFormat(locale, { type: 'conjunction' });
+  const set = setting(language);
 
   const compile = (key: string, text: string): IntlMessageFormat => {
     const known = compiled.get(key);
     if (known) return known;
-    const message = new IntlMessageFormat(unbroken(text), locale, undefined, { ignoreTag: true });
+    const message = new IntlMessageFormat(set(text), locale, undefined, { ignoreTag: true });
     compiled.set(key, message);
     return message;
   };
@@ -64,7 +72,7 @@ export function translator(language: Language, messages: Messages): Translator {
     say(key, values) {
       const text = messages[key];
       if (text === undefined) return key;
-      if (!text.includes('{')) return unbroken(text);
+      if (!text.includes('{')) return set(text);
       return String(compile(key, text).format(values));
     },
     number: (value, decimals) =>

@@ -40,6 +40,17 @@ describe('the catalogue', () => {
     expect(say('centimetre.title', { step: '1\u{202f}cm' })).toBe('Effect of 1\u{202f}cm');
   });
 
+  it('ends no line with a Polish word of one letter', () => {
+    const messages = allOf(polish);
+    const said = translator('pl', messages);
+    expect(said.say('show.said.not-yet')).toBe(
+      'Jeszcze nie zmieniono. Porozmawiaj o\u{a0}tym z\u{a0}trenerem.',
+    );
+    expect(said.say('consent.missing.list', { first: 'A', second: 'B' })).toBe('A i\u{a0}B');
+    for (const key of Object.keys(messages).filter((one) => !messages[one]!.includes('{')))
+      expect(said.say(key as MessageKey), key).not.toMatch(/ [aiouwz] \p{L}/u);
+  });
+
   it('ends no line between a number and its unit: a space that does not break parts them', () => {
     expect(say('under-way.bow.periods', { pitch: '0.41', heave: '0.40', stroke: '1.00' })).toBe(
       'Periods: pitch 0.41\u{202f}s, heave 0.40\u{202f}s, stroke 1.00\u{202f}s.',
