@@ -1,4 +1,4 @@
-import type { SideEffect } from './finding.ts';
+import { SEVERITIES, type SideEffect } from './finding.ts';
 import { quantityDefinition } from './quantities.ts';
 import type { Report } from './report.ts';
 
@@ -26,4 +26,9 @@ export function sideEffectsOf(before: Report, after: Report, except: string | nu
     });
   }
   return effects;
+}
+
+/** How much worse a finding becomes: steps of severity, negative for better. */
+export function worsening({ severityFrom, severityTo }: SideEffect): number {
+  return SEVERITIES.indexOf(severityTo) - SEVERITIES.indexOf(severityFrom);
 }

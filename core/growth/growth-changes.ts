@@ -1,8 +1,8 @@
 import type { Athlete } from '../document/athlete-schema.ts';
 import type { Fit } from '../document/fit-schema.ts';
 import type { Evaluator } from '../evaluation/evaluator.ts';
-import { SEVERITIES, type SideEffect } from '../evaluation/finding.ts';
-import { sideEffectsOf } from '../evaluation/side-effects.ts';
+import type { SideEffect } from '../evaluation/finding.ts';
+import { sideEffectsOf, worsening } from '../evaluation/side-effects.ts';
 import { athleteForFit } from './body-difference.ts';
 
 /** Effect of a grown body on a fit whose fittings stay. */
@@ -13,11 +13,6 @@ export interface GrowthChanges {
   readonly changes: readonly SideEffect[];
   /** Findings that keep their value and their severity. */
   readonly unmoved: number;
-}
-
-/** How much worse a finding becomes: steps of severity, negative for better. */
-export function worsening({ severityFrom, severityTo }: SideEffect): number {
-  return SEVERITIES.indexOf(severityTo) - SEVERITIES.indexOf(severityFrom);
 }
 
 /** The predicted change in every finding of a fit when `newest` replaces the copy of an athlete in `seat`. */

@@ -10,7 +10,7 @@ import {
 import type { Evaluator } from '../evaluation/evaluator.ts';
 import type { SideEffect } from '../evaluation/finding.ts';
 import type { Report } from '../evaluation/report.ts';
-import { sideEffectsOf } from '../evaluation/side-effects.ts';
+import { sideEffectsOf, worsening } from '../evaluation/side-effects.ts';
 import { placeable, violation } from '../optimise/objective.ts';
 import { ANSWERED, type Answer, answersOf } from './answers.ts';
 import { desiresOf } from './desires.ts';
@@ -37,6 +37,8 @@ export interface RankedChange {
   readonly relevance: number;
   /** What it rests on: the model, or practice alone where the model sees no clear effect on what was observed. */
   readonly basis: 'model' | 'practice';
+  /** Observations that practice alone moves it for, by their place in the trial; none where the model answers. */
+  readonly practiceFor: readonly number[];
   /**
    * What it gains over all observations, less what it costs elsewhere; of equal relevance, the higher is listed
    * first.
@@ -113,11 +115,11 @@ function isWorthSaying({ score, gains, relevance }: RankedChange): boolean {
 function byPractice(moves: readonly RankedChange[], { trial, soFar }: Work): RankedChange | null {
   const small = moves.filter(({ gains, worsens }) => !worsens && gains.every((gain) => gain > -HELPS));
   for (const move of small.sort((a, b) => Math.abs(a.to - a.from) - Math.abs(b.to - b.from))) {
-    const relevance = trial.observations.reduce((sum, observation, i) => {
-      const isOpen = soFar[i]!.answered < ANSWERED;
-      return sum + (isOpen && isFirstLever(observation, move) ? 2 * observation.strength : 0);
-    }, 0);
-    if (relevance > 0) return { ...move, relevance, basis: 'practice' };
+    const practiceFor = trial.observations.flatMap((observation, i) =>
+      soFar[i]!.answered < ANSWERED && isFirstLever(observation, move) ? [i] : [],
+    );
+    const relevance = practiceFor.reduce((sum, i) => sum + 2 * trial.observations[i]!.strength, 0);
+    if (relevance > 0) return { ...move, relevance, basis: 'practice', practiceFor };
   }
   return null;
 }
@@ -176,6 +178,7 @@ function tryMove(work: Work, coordinate: FittingCoordinate, steps: number): Rank
     worsens,
     relevance: worsens ? relevance / 2 : relevance,
     basis: 'model',
+    practiceFor: [],
     score,
   };
 }
@@ -183,7 +186,7 @@ function tryMove(work: Work, coordinate: FittingCoordinate, steps: number): Rank
 /** What an observation asked to be moved is no side effect of moving it, unless it turned for the worse. */
 function askedForLeftOut(effects: readonly SideEffect[], trial: Trial): SideEffect[] {
   const asked = new Set<string>(trial.observations.flatMap((o) => desiresOf(o).map((d) => d.quantity)));
-  return effects.filter((e) => !asked.has(e.id) || e.severityFrom !== e.severityTo);
+  return effects.filter((e) => !asked.has(e.id) || worsening(e) > 0);
 }
 
 /** Violation that `after` has more than `before`, finding by finding; serious where one of them says change or stop. */

@@ -1,6 +1,7 @@
 import { describe, expect, it } from 'vitest';
 import { createEvaluator } from '../../../core/evaluation/evaluator.ts';
-import { growthChanges, worsening } from '../../../core/growth/growth-changes.ts';
+import { worsening } from '../../../core/evaluation/side-effects.ts';
+import { growthChanges } from '../../../core/growth/growth-changes.ts';
 import { exampleAthlete, exampleFit, exampleSeat } from '../example/example-fit.ts';
 
 const evaluator = createEvaluator();

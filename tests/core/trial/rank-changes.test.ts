@@ -6,6 +6,7 @@ import { withCoordinate } from '../../../core/document/fitting-coordinate.ts';
 import type { UsualClass } from '../../../core/document/usual-classes.ts';
 import { createEvaluator } from '../../../core/evaluation/evaluator.ts';
 import type { Report } from '../../../core/evaluation/report.ts';
+import { worsening } from '../../../core/evaluation/side-effects.ts';
 import { usualHull } from '../../../core/hull/usual-hull.ts';
 import { firstSetting } from '../../../core/optimise/first-setting.ts';
 import { BODY_PLACES, type Trial, trialSchema } from '../../../core/trial/observation.ts';
@@ -146,10 +147,33 @@ describe('rankChanges', () => {
     expect(angle(after, 0)).toBeCloseTo(angle(before, 0), 9);
   });
 
+  it('tells of what practice alone moves which observation it is for', () => {
+    const told = trial([
+      { kind: 'boat', sign: 'frontFootSlips', strength: 2 },
+      { kind: 'body', place: 'rearToes', feeling: 'numb', strength: 3 },
+    ]);
+    const { changes } = rankChanges(evaluator, { fit: usualOf('training'), trial: told });
+    for (const { basis, practiceFor } of notEmpty(changes)) {
+      expect(practiceFor.length > 0).toBe(basis === 'practice');
+    }
+    expect(changes.find(({ coordinate }) => coordinate === 'rearRest.aftM')!.practiceFor).toEqual([1]);
+  });
+
+  it('tells what was asked to move beside a change only where it turns for the worse', () => {
+    const fit = exampleFit([exampleSeat({ kneePad: { ...exampleSeat().kneePad, outM: 0.015 } })]);
+    const knee = trial([{ kind: 'body', place: 'kneelingKnee', feeling: 'pain', strength: 2 }]);
+    const { changes } = rankChanges(evaluator, { fit, trial: knee });
+    const shares = notEmpty(changes).flatMap(({ sideEffects }) =>
+      sideEffects.filter(({ id }) => id === 'kneeShare'),
+    );
+    for (const effect of shares) expect(worsening(effect)).toBeGreaterThan(0);
+    expect(changes.some(({ answers }) => answers[0]!.moved.some(({ from, to }) => from !== to))).toBe(true);
+  });
+
   it('answers numb rear toes at the rear rest, not by turning the front foot out', () => {
     const toes = trial([{ kind: 'body', place: 'rearToes', feeling: 'numb', strength: 2 }]);
     const { changes } = rankChanges(evaluator, { fit: usualOf('training'), trial: toes });
-    expect(changes[0]).toMatchObject({ coordinate: 'rearRest.aftM', basis: 'practice' });
+    expect(changes[0]).toMatchObject({ coordinate: 'rearRest.aftM', basis: 'practice', practiceFor: [0] });
     expect(changes[0]!.to).toBeGreaterThan(changes[0]!.from);
     const turned = changes.find(({ coordinate }) => coordinate === 'frontFoot.toeOutDeg');
     expect(turned?.relevance ?? 0).toBe(0);

@@ -12,6 +12,7 @@ const change = (to: number, gains: number[]): RankedChange => ({
   worsens: false,
   relevance: 0,
   basis: 'model',
+  practiceFor: [],
   score: 10 - to,
 });
 

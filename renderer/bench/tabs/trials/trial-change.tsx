@@ -22,13 +22,16 @@ export function benchChange(change: RankedChange, seat: number): Extract<Propose
   return { kind: 'move', seat, coordinate, from, to, clean: !worsens, sideEffects };
 }
 
-/** What a change does for the observations, in words: answered, helped, worked against. */
-function answerLines(change: RankedChange, trial: Trial): string[] {
-  const named = (holds: (gain: number) => boolean) =>
-    words().row(trial.observations.filter((_, i) => holds(change.gains[i] ?? 0)).map((o) => observedText(o)));
+/** What a change does for the observations, in words: answered, by the model or in practice, helped, worked against. */
+export function answerLines(change: RankedChange, trial: Trial): string[] {
+  const practised = (i: number) => change.practiceFor.includes(i);
+  const named = (holds: (gain: number, i: number) => boolean) =>
+    words().row(
+      trial.observations.filter((_, i) => holds(change.gains[i] ?? 0, i)).map((o) => observedText(o)),
+    );
   const lines = [
-    ['answers.of', named((gain) => gain >= MUCH)],
-    ['trials.answer.some', named((gain) => gain >= HELPS && gain < MUCH)],
+    ['answers.of', named((gain, i) => gain >= MUCH || practised(i))],
+    ['trials.answer.some', named((gain, i) => gain >= HELPS && gain < MUCH && !practised(i))],
     ['trials.answer.against', named((gain) => gain <= -HELPS)],
   ] as const;
   return lines.flatMap(([key, what]) => (what ? [say(key, { what })] : []));
