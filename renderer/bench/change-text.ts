@@ -49,16 +49,18 @@ export function plainValue(quantity: { id: string; value: number; unit: Unit }, 
   return signedText(quantity, format.quantity(quantity.id));
 }
 
-/** What a change does besides, in words: "Front knee 119° → 117°". */
+/** What a change does besides, in words: "Front knee 119° → 117°"; where both ends read the same, only what is said of it turns. */
 export function sideEffectText(
   { id, unit, from, to, severityFrom, severityTo }: SideEffect,
   format: Format,
 ): string {
   const write = (value: number) => plainValue({ id, value, unit }, format);
   const values = { name: quantityName(id), from: write(from), to: write(to) };
-  return severityFrom === severityTo
-    ? say('notes.side-effect', values)
-    : say('notes.side-effect.severity', { ...values, severity: say(`severity.${severityTo}`) });
+  if (severityFrom === severityTo) return say('notes.side-effect', values);
+  const severity = say(`severity.${severityTo}`);
+  if (values.from !== values.to) return say('notes.side-effect.severity', { ...values, severity });
+  const text = say('finding-title.plain', { name: values.name, value: values.to });
+  return say('sheet.bracketed', { text, more: severity });
 }
 
 /** The most telling of what a change does besides: what turns first. Empty where it does nothing. */

@@ -32,7 +32,7 @@ export function BenchProposal() {
       if (result.moves.length > 0 && document.getState().fit === fit)
         document.showGhost(withMoves(fit, result));
       const changes = sayCount('proposal.changes', result.moves.length);
-      announce(result.moves.length > 0 ? say('proposal.ready', { changes }) : say('proposal.nothing'));
+      announce(result.moves.length > 0 ? say('proposal.ready', { changes }) : noMovesText(fit, result));
     });
   }
 
@@ -93,14 +93,12 @@ interface FoundProps {
 
 function Found(props: FoundProps) {
   const { fit, found, onTaken } = props;
-  const locked = fit.seats.some(({ locks }) => locks.length > 0);
   const { moves, before, after, uncleared } = found;
-  const nothing = say(locked ? 'proposal.nothing.locked' : 'proposal.nothing');
   return (
     <>
       <p>
         {moves.length === 0
-          ? nothing
+          ? noMovesText(fit, found)
           : say('proposal.counts', { before: findingCountsText(before), after: findingCountsText(after) })}
       </p>
       {moves.length > 0 && !isFewer(before, after) && <p>{say('proposal.no-fewer')}</p>}
@@ -109,10 +107,17 @@ function Found(props: FoundProps) {
         // biome-ignore lint/suspicious/noArrayIndexKey: a seat is its place in the boat
         <SeatMoves key={seat} fit={fit} seat={seat} moves={moves.filter((move) => move.seat === seat)} />
       ))}
-      <UnclearedList uncleared={uncleared} />
+      {(moves.length > 0 || uncleared.length > 0) && <UnclearedList uncleared={uncleared} />}
       <Offers fit={fit} found={found} onTaken={onTaken} />
     </>
   );
+}
+
+/** Why a proposal moves nothing: nothing has to, or nothing that may be moved helps. */
+export function noMovesText(fit: Fit, { uncleared }: Pick<FoundProposal, 'uncleared'>): string {
+  if (uncleared.length === 0) return say('proposal.cleared');
+  const locked = fit.seats.some(({ locks }) => locks.length > 0);
+  return say(locked ? 'proposal.nothing.locked' : 'proposal.nothing');
 }
 
 /** Whether fewer findings need action: compared by the most severe first, then by the next. */

@@ -6,7 +6,11 @@ import type { Offer } from '../../../../core/optimise/offers.ts';
 import { propose } from '../../../../core/optimise/propose.ts';
 import type { Uncleared, WhyUncleared } from '../../../../core/optimise/why-uncleared.ts';
 import { nameInSeat } from '../../../../renderer/bench/crew-names.ts';
-import { findingCountsText, isFewer } from '../../../../renderer/bench/proposal/bench-proposal.tsx';
+import {
+  findingCountsText,
+  isFewer,
+  noMovesText,
+} from '../../../../renderer/bench/proposal/bench-proposal.tsx';
 import { moveText, offerText } from '../../../../renderer/bench/proposal/offer-text.ts';
 import { whyText } from '../../../../renderer/bench/proposal/why-text.ts';
 import { withMoves } from '../../../../renderer/bench/proposal/with-moves.ts';
@@ -61,6 +65,16 @@ describe('a proposal’s moves', () => {
   });
 });
 
+describe('a proposal without moves', () => {
+  it('says that nothing has to move where only checks are left, and that nothing helps where more is', () => {
+    expect(noMovesText(fit, { uncleared: [] })).toBe(say('proposal.cleared'));
+    const uncleared: Uncleared[] = [{ finding: finding!, why: { kind: 'given' } }];
+    expect(noMovesText(fit, { uncleared })).toBe(say('proposal.nothing'));
+    const locked = exampleFit([exampleSeat({ locks: ['kneePad'] })]);
+    expect(noMovesText(locked, { uncleared })).toBe(say('proposal.nothing.locked'));
+  });
+});
+
 describe('an offer', () => {
   const offer: Offer = {
     finding: { ...finding!, severity: 'check' },
@@ -91,6 +105,13 @@ describe('an offer', () => {
     const { price } = offerText({ ...offer, sideEffects: many }, fit, format);
     expect(plainSpaces(price)).toMatch(/Gap to rear rest none, 174 mm to spare → none, 118 mm to spare,/);
     expect(price.match(/→/g)).toHaveLength(4);
+  });
+
+  it('names once a value that reads the same before and after, with what is said of it', () => {
+    const sideEffects = [effect({ from: 121, to: 121.2, severityFrom: 'check' })];
+    expect(offerText({ ...offer, sideEffects }, fit, format).price).toBe(
+      'Also changes: Front knee 121° (good).',
+    );
   });
 
   it('says so where nothing else changes, and in a crew names the paddler', () => {
