@@ -6,7 +6,7 @@ import type { CallName } from '../../app/contract/contract.ts';
 import { barriersInBothThemes } from './barriers.ts';
 import { countedHand } from './counted-hand.ts';
 import { type RunningProgram, startProgram } from './harness.ts';
-import { callFromPage, goTo, soon } from './screens.ts';
+import { callFromPage, enter, goTo, shown, soon } from './screens.ts';
 
 /** Interactions that a person may need from the first start to a saved fit, and on to its sheet as PDF. */
 const TO_A_SAVED_FIT = 12;
@@ -35,6 +35,27 @@ async function refuseOnce(name: CallName): Promise<void> {
 }
 
 describe('from a blank start', () => {
+  it('what was entered goes along to the longer forms of athlete and boat', async () => {
+    await page.getByRole('link', { name: 'Start empty' }).click();
+    await page.getByLabel('Name', { exact: true }).fill('Ilse Ravn');
+    await enter(page, 'Stature', '171');
+    await page.getByText('left', { exact: true }).click();
+    await page.getByText('C2', { exact: true }).click();
+    await enter(page, 'Greatest beam', '48');
+    await page.getByRole('link', { name: 'Birth date, tapes, limits' }).click();
+    await page.getByRole('heading', { name: 'New athlete' }).waitFor();
+    expect(await page.getByLabel('Name', { exact: true }).inputValue()).toBe('Ilse Ravn');
+    expect(await shown(page, 'Stature')).toBe(171);
+    expect(await page.getByRole('radio', { name: 'left' }).isChecked()).toBe(true);
+    await page.goBack();
+    await page.getByRole('link', { name: 'Tape or table of offsets' }).click();
+    await page.getByRole('heading', { name: 'New boat' }).waitFor();
+    expect(await page.getByRole('radio', { name: 'C2', exact: true }).isChecked()).toBe(true);
+    expect(await shown(page, 'Greatest beam')).toBe(48);
+    await page.evaluate(() => localStorage.clear());
+    await page.goto(await program.freshAddress());
+  });
+
   it('a fit is saved and its sheet is on paper in a few interactions', async () => {
     const hand = countedHand(page);
     await hand.click(page.getByRole('link', { name: 'Start empty' }));

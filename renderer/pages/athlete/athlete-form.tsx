@@ -9,7 +9,7 @@ import { Button } from '../../ui/button.tsx';
 import { Field } from '../../ui/form/field.tsx';
 import { Form } from '../../ui/form/form.tsx';
 import { type FormState, useForm } from '../../ui/form/use-form.ts';
-import { returnAfterMaking } from '../new-fit/chosen.ts';
+import { begunFor, returnAfterMaking } from '../new-fit/chosen.ts';
 import { AthleteBands } from './athlete-bands.tsx';
 import { AthleteConsents } from './athlete-consents.tsx';
 import { AthleteLimits } from './athlete-limits.tsx';
@@ -22,7 +22,7 @@ type AthleteFormState = FormState<AthleteValues>;
 /** The athlete's form. Nothing is lost by leaving: unfinished values are there again next time. */
 export function AthleteForm({ athlete, id }: { athlete: Athlete | null; id?: string }) {
   const form: AthleteFormState = useForm(ATHLETE_RULES, {
-    start: athleteValues(athlete),
+    start: { ...athleteValues(athlete), ...(id ? {} : begunAthlete()) },
     keepAs: `athlete.${id ?? 'new'}`,
     changing: (values, part) => valuesWithChange(values, part, athlete),
     save: (made) => call('athletes.save', { athlete: id ? { ...made, id } : made }),
@@ -41,6 +41,12 @@ export function AthleteForm({ athlete, id }: { athlete: Athlete | null; id?: str
       <AthleteConsents form={form} />
     </Form>
   );
+}
+
+/** What was entered on the page of a first fit before its link led here. */
+function begunAthlete(): Partial<AthleteValues> {
+  const { name, side, statureM, massKg } = begunFor('athlete') ?? {};
+  return name === undefined ? {} : { name, side, statureM, massKg };
 }
 
 function Buttons({ isNew }: { isNew: boolean }) {

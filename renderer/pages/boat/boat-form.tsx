@@ -9,7 +9,7 @@ import { Button } from '../../ui/button.tsx';
 import { Field } from '../../ui/form/field.tsx';
 import { Form } from '../../ui/form/form.tsx';
 import { useForm } from '../../ui/form/use-form.ts';
-import { returnAfterMaking } from '../new-fit/chosen.ts';
+import { begunFor, returnAfterMaking } from '../new-fit/chosen.ts';
 import { withBoatChange } from './boat-changes.ts';
 import { BoatFittings } from './boat-fittings.tsx';
 import { boatRules, hullOfValues } from './boat-rules.ts';
@@ -26,6 +26,16 @@ const classes = () =>
     name: value === 'none' ? say('boat.class.none') : value,
   }));
 
+/** A blank boat, or of the class and the numbers that were entered on the page of a first fit. */
+function newBoatValues(): BoatValues {
+  const blank = boatValues(null);
+  const begun = begunFor('boat');
+  if (!begun) return blank;
+  const { boatClass: usualClass, lengthM, beamM, boatMassKg: massKg } = begun;
+  const ofClass = { ...blank, ...withBoatChange(blank, { usualClass }, true) };
+  return { ...ofClass, ...withBoatChange(ofClass, { lengthM, beamM, massKg }, true) };
+}
+
 /** The boat's form with its sections drawn beside it. Unfinished values are there again next time. */
 export function BoatForm(props: {
   boat: Boat | null;
@@ -36,7 +46,7 @@ export function BoatForm(props: {
 }) {
   const { boat, id, isSaved = false, onChanged } = props;
   const form = useForm(boatRules(boat), {
-    start: boatValues(boat),
+    start: boat ? boatValues(boat) : newBoatValues(),
     keepAs: `boat.${id}`,
     changing: (values, part) => withBoatChange(values, part, boat === null),
     save: (made) => call('boats.save', { boat: made }),

@@ -22,6 +22,9 @@ export interface FirstFitValues {
   readonly boatMassKg: number | null;
 }
 
+/** Name under which unfinished entries are kept. */
+export const FIRST_FIT = 'first-fit';
+
 const numbersOf = (boatClass: UsualClass) => {
   const { lengthM, beamM, massKg } = USUAL_NUMBERS[boatClass];
   return { boatClass, lengthM, beamM, boatMassKg: massKg };

@@ -12,6 +12,7 @@ import { type FormState, useForm } from '../../ui/form/use-form.ts';
 import { forgetChosen, newFitStore } from './chosen.ts';
 import {
   athleteAndBoat,
+  FIRST_FIT,
   FIRST_FIT_RULES,
   FIRST_FIT_START,
   type FirstFitValues,
@@ -57,7 +58,7 @@ export function FirstFit() {
   const before = useRef<SavedBefore>({});
   const form = useForm(FIRST_FIT_RULES, {
     start: FIRST_FIT_START,
-    keepAs: 'first-fit',
+    keepAs: FIRST_FIT,
     changing: withClassNumbers,
     save: (entered) => begin(entered, before.current),
     onSaved: ({ id }) => {
@@ -104,7 +105,7 @@ function Who({ form }: SectionProps) {
       <p>
         <a
           href={hrefOf({ page: 'athlete', id: 'new' })}
-          onClick={() => newFitStore.setState({ awaited: { what: 'athlete', seat: 0 } })}
+          onClick={() => newFitStore.setState({ awaited: { what: 'athlete', seat: 0, begun: form.values } })}
         >
           {say('first-fit.more-athlete')}
         </a>
@@ -127,7 +128,7 @@ function WhichBoat({ form }: SectionProps) {
         <span className="soft">{say('first-fit.estimate')}</span>
         <a
           href={hrefOf({ page: 'boat', id: 'new' })}
-          onClick={() => newFitStore.setState({ awaited: { what: 'boat' } })}
+          onClick={() => newFitStore.setState({ awaited: { what: 'boat', begun: form.values } })}
         >
           {say('first-fit.more-boat')}
         </a>
