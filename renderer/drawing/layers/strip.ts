@@ -18,6 +18,8 @@ const TOP_OF_TILTED = 0.56;
 const END_WORDS = 54;
 /** From one line of the words beside the strip to the next, at most, pixels. */
 const MOST_LINE_STEP = 20;
+/** Closer than this, letters of one line touch those of the next, pixels. */
+const LEAST_LINE_STEP = 14;
 
 /**
  * The whole boat afloat: level water, the hull tilted ten times as much as it is, and what that means in millimetres. It is drawn
@@ -204,7 +206,7 @@ function words(pen: Pen, scene: Scene, times: number): void {
         ]
       : [[say('drawing.strip.not-afloat'), 'label']];
   // A low strip sets its lines closer, so that the first one stays clear of the window's head.
-  const step = Math.min(MOST_LINE_STEP, height / lines.length);
+  const step = Math.max(LEAST_LINE_STEP, Math.min(MOST_LINE_STEP, height / lines.length));
   let y = top + height / 2 - ((lines.length - 1) * step) / 2;
   for (const [text, lettering] of lines) {
     pen.text(

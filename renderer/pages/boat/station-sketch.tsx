@@ -24,13 +24,13 @@ export function StationSketch({ height }: { height: string }) {
         <text x="160" y="20">
           {say('boat.station.sheer-beam')}
         </text>
-        <text x="126" y="96">
+        <text x="160" y="96" stroke="var(--hull)" strokeWidth="4" paintOrder="stroke">
           {say('boat.station.beam', { height })}
         </text>
         <text x="24" y="106" transform="rotate(-90 24 106)">
           {say('boat.station.sheer')}
         </text>
-        <text x="304" y="166">
+        <text x="276" y="166" textAnchor="end">
           {say('boat.station.keel')}
         </text>
         <text x="170" y="132" textAnchor="end">
