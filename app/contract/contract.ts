@@ -45,11 +45,11 @@ import { foundThing, timelineEntry, trialRecord } from './trials.ts';
 const entry = <I extends z.ZodType, O extends z.ZodType>(input: I, output: O) => ({ input, output });
 const nothing = z.strictObject({});
 const byId = z.strictObject({ id });
-/** One page of a list. A list shorter than `limit` is the last page. `search` ignores accents and case. */
+/** A list: the whole of it, or with `limit` a part, the last one where it is shorter. `search` ignores accents and case. */
 const listing = z.strictObject({
   archived: z.boolean().default(false),
   search: z.string().max(120).default(''),
-  limit: z.int().min(1).max(1000).default(200),
+  limit: z.int().min(1).max(1000).nullable().default(null),
   offset: z.int().min(0).max(10_000_000).default(0),
 });
 export type Listing = z.output<typeof listing>;
@@ -202,7 +202,7 @@ export const contract = {
     byId.extend({ limit: z.int().min(1).max(100_000).default(200) }),
     z.array(timelineEntry),
   ),
-  /** Fits in which an athlete kneels as they stand now, last changed first; at most 100. */
+  /** Fits in which an athlete kneels as they stand now, last changed first. */
   'athletes.fits': entry(byId, z.array(kneltFit)),
   /**
    * Everything that holds every word of `text`: athletes, boats, paddles, fits, trials, revisions. Accents and case do not

@@ -7,7 +7,7 @@ import { listEntry, newestDraft, touchFit } from './fit-list-entry.ts';
 import { prepared } from './prepared.ts';
 import { putBack, readStored } from './quarantine.ts';
 import { listRevisions, newestReadableRevision } from './revisions.ts';
-import { searchPattern } from './search-text.ts';
+import { EVERY_ROW, searchPattern } from './search-text.ts';
 import { now, type Store } from './store.ts';
 import { tracked } from './track.ts';
 
@@ -34,21 +34,16 @@ export function listFits(store: Store, { archived, search, limit, offset }: List
       `${SUMMARY} WHERE (archived_at IS NOT NULL) = ? AND search LIKE ? ESCAPE '\\'
        ORDER BY changed_at DESC, fits.id LIMIT ? OFFSET ?`,
     )
-    .all(archived ? 1 : 0, searchPattern(search), limit, offset)
+    .all(archived ? 1 : 0, searchPattern(search), limit ?? EVERY_ROW, offset)
     .map((row) => summaryOf(store, row))
     .filter((summary) => summary !== null);
 }
 
-/** At most so many fits of one boat are listed; a club's boat has far fewer. */
-const MOST_OF_A_BOAT = 1000;
-
 /** Every fit that stands in a boat now, archived ones too, last changed first. */
 export function fitsOfBoat(store: Store, boatId: string): FitSummary[] {
   return store.db
-    .prepare<[string, number], FitRow>(
-      `${SUMMARY} WHERE boat_id = ? ORDER BY changed_at DESC, fits.id LIMIT ?`,
-    )
-    .all(boatId, MOST_OF_A_BOAT)
+    .prepare<[string], FitRow>(`${SUMMARY} WHERE boat_id = ? ORDER BY changed_at DESC, fits.id`)
+    .all(boatId)
     .map((row) => summaryOf(store, row))
     .filter((summary) => summary !== null);
 }

@@ -9,7 +9,7 @@ import { documentWords, type ListedDocument } from './document-words.ts';
 import { LISTED_ENTRIES } from './join-people.ts';
 import { recordBody } from './measurings.ts';
 import { putBack, readStored } from './quarantine.ts';
-import { searchPattern } from './search-text.ts';
+import { EVERY_ROW, searchPattern } from './search-text.ts';
 import { now, type Store } from './store.ts';
 import { tracked } from './track.ts';
 
@@ -65,7 +65,7 @@ function roster<D extends { id?: string; name: string }, R>(shape: RosterShape<D
              AND ${listed}
            ORDER BY search, id LIMIT ? OFFSET ?`,
         )
-        .all(archived ? 1 : 0, searchPattern(search), limit, offset)
+        .all(archived ? 1 : 0, searchPattern(search), limit ?? EVERY_ROW, offset)
         .map((row) => recordOf(store, row))
         .filter((record) => record !== null);
     },

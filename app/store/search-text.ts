@@ -8,6 +8,9 @@ export function searchText(...parts: readonly string[]): string {
     .toLowerCase();
 }
 
+/** As the limit of a query: every row is given. */
+export const EVERY_ROW = -1;
+
 /** Letters that Unicode does not take apart into a letter and an accent. */
 const PLAIN: Readonly<Record<string, string>> = {
   ł: 'l',

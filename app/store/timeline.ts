@@ -7,8 +7,6 @@ import { type RevisionRow, summaryOfRow } from './revision-words.ts';
 import type { Store } from './store.ts';
 import { TRIAL_ROWS, type TrialRow, trialOfRow } from './trials.ts';
 
-const MOST_FITS = 100;
-
 interface OfFit {
   readonly fitId: string;
   readonly fitName: string;
@@ -80,16 +78,16 @@ export function fitsOfAthlete(store: Store, athleteId: string): KneltFit[] {
       .flatMap((id) => fitsOfEntry(store, id))
       .map((fit) => [fit.id, fit]),
   );
-  return [...fits.values()].sort((a, b) => (a.changedAt < b.changedAt ? 1 : -1)).slice(0, MOST_FITS);
+  return [...fits.values()].sort((a, b) => (a.changedAt < b.changedAt ? 1 : -1));
 }
 
 function fitsOfEntry(store: Store, athleteId: string): KneltFit[] {
   return store.db
-    .prepare<[string, number], { id: string; changedAt: string; archivedAt: string | null }>(
+    .prepare<[string], { id: string; changedAt: string; archivedAt: string | null }>(
       `SELECT id, changed_at AS changedAt, archived_at AS archivedAt FROM fits
-       WHERE instr(athlete_ids, ?) ORDER BY changed_at DESC LIMIT ?`,
+       WHERE instr(athlete_ids, ?)`,
     )
-    .all(athleteId, MOST_FITS)
+    .all(athleteId)
     .flatMap(({ id, changedAt, archivedAt }) => {
       const fit = newestState(store, id)?.fit;
       const seat = fit?.seats.findIndex(({ athlete }) => athlete?.id === athleteId) ?? -1;

@@ -1,7 +1,6 @@
 import type { AthleteRecord } from '../../app/contract/records.ts';
 import type { CallError } from '../../app/contract/result.ts';
 import { type CallState, useCall } from './use-call.ts';
-import { WHOLE_LIST } from './whole-list.ts';
 
 interface Found<T> {
   /** Null when it is not in the store; undefined while the answer is awaited. */
@@ -33,8 +32,8 @@ export interface AllAthletes {
 }
 
 export function useAllAthletes(): AllAthletes {
-  const inUse = useCall('athletes.list', WHOLE_LIST);
-  const aside = useCall('athletes.list', { ...WHOLE_LIST, archived: true });
+  const inUse = useCall('athletes.list', {});
+  const aside = useCall('athletes.list', { archived: true });
   return {
     inUse: inUse.value ?? NOBODY,
     aside: aside.value ?? NOBODY,

@@ -3,7 +3,6 @@ import type { CallName } from '../../app/contract/contract.ts';
 import type { CallError, CallResult } from '../../app/contract/result.ts';
 import { call } from '../client/client.ts';
 import { useCall } from '../client/use-call.ts';
-import { WHOLE_LIST } from '../client/whole-list.ts';
 import { say } from '../language/messages.ts';
 import { Name } from '../language/name.tsx';
 import { Button } from './button.tsx';
@@ -39,7 +38,7 @@ function useRoster<T extends Listable>(
   { archived, search }: { archived: boolean; search: string },
 ) {
   const [refusal, setRefusal] = useState<CallError | null>(null);
-  const listed = useCall(`${of}.list` as 'fits.list', { archived, search, ...WHOLE_LIST });
+  const listed = useCall(`${of}.list` as 'fits.list', { archived, search });
 
   /** Makes one call for each of them in turn; reports the first refusal and fetches the list again. */
   async function each(

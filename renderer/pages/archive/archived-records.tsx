@@ -1,12 +1,11 @@
 import type { CallError } from '../../../app/contract/result.ts';
 import { call } from '../../client/client.ts';
 import { useCall } from '../../client/use-call.ts';
-import { WHOLE_LIST } from '../../client/whole-list.ts';
 import { say } from '../../language/messages.ts';
 import { Button } from '../../ui/button.tsx';
 import { DataTable } from '../../ui/table/data-table.tsx';
 
-const ALL = { archived: true, ...WHOLE_LIST } as const;
+const ALL = { archived: true } as const;
 
 type Kind = 'fit' | 'athlete' | 'boat' | 'paddle';
 

@@ -12,13 +12,10 @@ type Group = CallOutput<'library.groups'>['groups'][number];
 type Listed = CallOutput<'athletes.list'>[number];
 type Refused = (error: CallError | null) => void;
 
-/** Longest list of athletes that is asked for. */
-const MOST_ATHLETES = 1000;
-
 /** Who is in which group: a coach of a group sees its athletes. It shows nothing to anybody but the head coach. */
 export function ClubGroups({ onRefused }: { onRefused: Refused }) {
   const asked = useCall('library.groups', {});
-  const athletes = useCall('athletes.list', { limit: MOST_ATHLETES });
+  const athletes = useCall('athletes.list', {});
   const [changed, setChanged] = useState<readonly Group[] | null>(null);
   const groups = changed ?? asked.value?.groups ?? [];
   if (groups.length === 0) return null;

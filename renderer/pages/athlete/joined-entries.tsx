@@ -4,7 +4,6 @@ import type { AthleteRecord } from '../../../app/contract/records.ts';
 import type { CallError, CallResult } from '../../../app/contract/result.ts';
 import { call } from '../../client/client.ts';
 import { useCall } from '../../client/use-call.ts';
-import { WHOLE_LIST } from '../../client/whole-list.ts';
 import { say } from '../../language/messages.ts';
 import { hrefOf } from '../../route/route.ts';
 import { Button } from '../../ui/button.tsx';
@@ -16,7 +15,7 @@ type Entries = CallOutput<'athletes.entries'>;
 /** Merges another record of the same person into this one, and separates merged records again. */
 export function JoinedEntries({ id, name }: { id: string; name: string }) {
   const asked = useCall('athletes.entries', { id });
-  const others = useCall('athletes.list', WHOLE_LIST);
+  const others = useCall('athletes.list', {});
   const [refusal, setRefusal] = useState<CallError | null>(null);
 
   function heard(result: CallResult<Entries>): void {

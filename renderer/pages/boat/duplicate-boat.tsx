@@ -3,7 +3,6 @@ import type { CallError } from '../../../app/contract/result.ts';
 import type { Boat } from '../../../core/document/boat-schema.ts';
 import { announce } from '../../announce/announce.ts';
 import { call } from '../../client/client.ts';
-import { WHOLE_LIST } from '../../client/whole-list.ts';
 import { say } from '../../language/messages.ts';
 import { go } from '../../route/route.ts';
 import { Button } from '../../ui/button.tsx';
@@ -15,7 +14,7 @@ export function DuplicateBoat({ boat }: { boat: Boat }) {
   const [refusal, setRefusal] = useState<CallError | null>(null);
   async function duplicate(): Promise<void> {
     const { id: _own, ...copy } = boat;
-    const listed = await call('boats.list', WHOLE_LIST);
+    const listed = await call('boats.list', {});
     const taken = listed.ok ? listed.value.map((record) => record.boat.name) : [];
     const name = copyName(boat.name, taken);
     const result = await call('boats.save', { boat: { ...copy, name } });

@@ -3,13 +3,12 @@ import type { CallResult } from '../../../app/contract/result.ts';
 import type { Fit } from '../../../core/document/fit-schema.ts';
 import { announce } from '../../announce/announce.ts';
 import { call } from '../../client/client.ts';
-import { WHOLE_LIST } from '../../client/whole-list.ts';
 import { go } from '../../route/route.ts';
 import { copyName } from './fit-name.ts';
 
 /** Makes a second fit like this one, as it stands, under a name of its own; its revisions stay with the first. */
 export async function duplicateFit(fit: Fit): Promise<CallResult<CallOutput<'fits.create'>>> {
-  const listed = await call('fits.list', WHOLE_LIST);
+  const listed = await call('fits.list', {});
   const taken = listed.ok ? listed.value.map(({ name }) => name) : [fit.name];
   return call('fits.create', { fit: { ...fit, name: copyName(fit.name, taken) } });
 }

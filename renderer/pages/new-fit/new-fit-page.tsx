@@ -5,7 +5,6 @@ import type { Fit } from '../../../core/document/fit-schema.ts';
 import { FirstSetting, type ProposedStart } from '../../bench/proposal/first-setting.tsx';
 import { call } from '../../client/client.ts';
 import { useCall } from '../../client/use-call.ts';
-import { WHOLE_LIST } from '../../client/whole-list.ts';
 import { say } from '../../language/messages.ts';
 import { go, hrefOf } from '../../route/route.ts';
 import { CautionList } from '../../ui/caution-list.tsx';
@@ -29,8 +28,8 @@ import { Button } from '../../ui/button.tsx';
 
 /** A new fit: which boat, who in which seat; the bench then starts from a first setting. */
 export function NewFitPage() {
-  const boats = useCall('boats.list', WHOLE_LIST);
-  const athletes = useCall('athletes.list', WHOLE_LIST);
+  const boats = useCall('boats.list', {});
+  const athletes = useCall('athletes.list', {});
   const error = boats.error ?? athletes.error;
   return (
     <Page title={say('fits.new')}>

@@ -4,7 +4,6 @@ import type { CallError } from '../../../app/contract/result.ts';
 import type { Fit } from '../../../core/document/fit-schema.ts';
 import { call } from '../../client/client.ts';
 import { useCall } from '../../client/use-call.ts';
-import { WHOLE_LIST } from '../../client/whole-list.ts';
 import { useFormat } from '../../display/use-display.ts';
 import type { TransferAnswer } from '../../jobs/transfer-to-boat.ts';
 import { useJobOn } from '../../jobs/use-job.ts';
@@ -27,7 +26,7 @@ const NOTES_LENGTH = 10_000;
 /** The same stance in another hull: what it asks for, what changes, and a new fit of it in one press. */
 export function TransferPage({ fitId }: { fitId: string }) {
   const opened = useCall('fits.open', { id: fitId });
-  const boats = useCall('boats.list', WHOLE_LIST);
+  const boats = useCall('boats.list', {});
   const error = opened.error ?? boats.error;
   const fit = opened.value?.fit ?? null;
   return (

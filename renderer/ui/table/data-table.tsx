@@ -1,8 +1,10 @@
+import { useState } from 'react';
 import { saidIn } from '../../../app/language/spoken.ts';
 import { Explained } from '../../language/explained.tsx';
-import { say } from '../../language/messages.ts';
+import { say, sayCount } from '../../language/messages.ts';
 import { Name } from '../../language/name.tsx';
 import { useShownWords } from '../../language/shown-words.tsx';
+import { Button } from '../button.tsx';
 import { type Sorting, useSortedRows } from './use-sorted-rows.ts';
 
 /** What is written on a row or cell for the style sheet and for tests. */
@@ -59,10 +61,14 @@ export interface DataTableProps<T> {
   readonly hasHead?: boolean;
 }
 
+/** So many rows are drawn at first, and so many more each time: thousands at once would hold up the page. */
+const ROWS_AT_ONCE = 500;
+
 /** A table of like rows: headings that sort, a name for each row, figures set to the right. */
 export function DataTable<T>(props: DataTableProps<T>) {
   const { columns, caption, foot = [], groups = [] } = props;
   const { rows, sorting, sortBy } = useSortedRows(props.rows, columns);
+  const [most, setMost] = useState(ROWS_AT_ONCE);
   if (props.rows.length === 0 && props.empty !== undefined) return props.empty;
   const body = (some: readonly T[]) =>
     some.map((row, index) => <Row key={props.rowKey(row, index)} {...props} row={row} index={index} />);
@@ -70,7 +76,18 @@ export function DataTable<T>(props: DataTableProps<T>) {
     <table className={props.className ?? 'ruled'}>
       {caption && <caption className={props.captionHidden ? 'only-spoken' : undefined}>{caption}</caption>}
       {props.hasHead !== false && <Head columns={columns} sorting={sorting} onSort={sortBy} />}
-      {rows.length > 0 && <tbody>{body(rows)}</tbody>}
+      {rows.length > 0 && <tbody>{body(rows.slice(0, most))}</tbody>}
+      {rows.length > most && (
+        <tbody>
+          <tr>
+            <td colSpan={columns.length}>
+              <Button look="words" onClick={() => setMost(most + ROWS_AT_ONCE)}>
+                {sayCount('list.more', rows.length - most)}
+              </Button>
+            </td>
+          </tr>
+        </tbody>
+      )}
       {groups.map((group) => (
         <tbody key={group.key}>
           <tr>

@@ -20,9 +20,11 @@ export function useSortedRows<T>(rows: readonly T[], columns: readonly Column<T>
 
 /** Equal rows stay in the order they came in. */
 function sorted<T>(rows: readonly T[], key: (row: T) => string | number, direction: 1 | -1): readonly T[] {
-  return rows.toSorted((a, b) => {
-    const [first, second] = [key(a), key(b)];
-    const bothNumbers = typeof first === 'number' && typeof second === 'number';
-    return direction * (bothNumbers ? first - second : collator.compare(String(first), String(second)));
-  });
+  return rows
+    .map((row) => ({ row, by: key(row) }))
+    .sort(({ by: first }, { by: second }) => {
+      const bothNumbers = typeof first === 'number' && typeof second === 'number';
+      return direction * (bothNumbers ? first - second : collator.compare(String(first), String(second)));
+    })
+    .map(({ row }) => row);
 }

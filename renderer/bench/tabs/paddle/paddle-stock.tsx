@@ -6,7 +6,6 @@ import { rankStock } from '../../../../core/paddle/rank-stock.ts';
 import { entriesOf } from '../../../../core/units/entries.ts';
 import { announce } from '../../../announce/announce.ts';
 import { useCall } from '../../../client/use-call.ts';
-import { WHOLE_LIST } from '../../../client/whole-list.ts';
 import { useFormat } from '../../../display/use-display.ts';
 import { say } from '../../../language/messages.ts';
 import { hrefOf } from '../../../route/route.ts';
@@ -38,7 +37,7 @@ export function PaddleStock({ read }: { read: PaddleReader }) {
   const seat = useFit((state) => state.seat);
   const fit = useFit((state) => state.fit);
   const report = useFit((state) => state.report);
-  const stock = useCall('paddles.list', WHOLE_LIST);
+  const stock = useCall('paddles.list', {});
   const paddle = read(fit, report);
   const bandOf = (id: QuantityId) =>
     report.findings.find((f) => f.quantity === id && f.seat === seat)?.band ?? null;
