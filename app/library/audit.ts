@@ -12,9 +12,6 @@ export interface AuditEntry {
   readonly minors: readonly string[];
 }
 
-/** Longest list that is read at once. */
-const MOST = 10_000;
-
 /** The audit, newest first; of one athlete, or all of it; or only what was about minors. */
 export async function readAudit(
   sql: Library,
@@ -24,6 +21,6 @@ export async function readAudit(
   const rows = await sql<AuditEntry[]>`
     SELECT at, coalesce(people.name, audit.login::text) AS person, what, athletes, minors FROM kneelwright.audit
     LEFT JOIN kneelwright.logins ON logins.login = audit.login LEFT JOIN kneelwright.people ON people.id = person_id
-    WHERE (${athlete}::uuid IS NULL OR ${athlete}::uuid = ANY (athletes)) AND (${of} = 'all' OR minors <> '{}') ORDER BY n DESC LIMIT ${MOST}`;
+    WHERE (${athlete}::uuid IS NULL OR ${athlete}::uuid = ANY (athletes)) AND (${of} = 'all' OR minors <> '{}') ORDER BY n DESC`;
   return [...rows];
 }

@@ -5,6 +5,8 @@ import { ADDRESS_VARIABLE } from './usage.ts';
 
 /** `npm run library -- <command>`: what a club's volunteer does with the library. */
 await speakAsTerminal();
+// The package of the local server would end every command with 0.
+process.once('beforeExit', () => process.exit(process.exitCode));
 const read = readArguments(process.argv.slice(2));
 if (read.kind === 'wrong') {
   console.error(read.sentence);

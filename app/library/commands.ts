@@ -18,6 +18,7 @@ import {
   statusOf,
 } from './club.ts';
 import { keepPort, keptPort, startLocalServer } from './local-server.ts';
+import { problemForServer, problemOfStart } from './problem.ts';
 import { restoreLibrary } from './restore.ts';
 import { ADDRESS, libraryUsage } from './usage.ts';
 
@@ -25,7 +26,12 @@ type Print = (line: string) => void;
 
 /** Carries out a command; gives the exit code. */
 export async function runCommand(command: string, options: LibraryOptions, print: Print): Promise<number> {
-  if (command === 'local') return local(options, print);
+  if (command === 'local') {
+    return local(options, print).catch((error: unknown) => {
+      for (const line of problemOfStart(error)) print(line);
+      return 1;
+    });
+  }
   const work = Object.hasOwn(COMMANDS, command) ? COMMANDS[command] : undefined;
   const address = addressIn(options);
   if (typeof address === 'string') {
@@ -44,21 +50,24 @@ export async function runCommand(command: string, options: LibraryOptions, print
   try {
     return await work(sql, { options, address, print });
   } catch (error) {
-    print(failureText(error, options));
+    for (const line of failureLines(error, { options, address })) print(line);
     return 1;
   } finally {
     await sql.end({ timeout: 1 });
   }
 }
 
-/** Why a command failed: a file that cannot be read or written in our words, anything else as the server says it. */
-function failureText(error: unknown, { to }: LibraryOptions): string {
-  const { path, message } = error as NodeJS.ErrnoException;
-  if (path === undefined) return message;
-  if (to === undefined) return unreadFile(path, error);
+/** Why a command failed: a file that cannot be read or written, or what the server says. */
+function failureLines(
+  error: unknown,
+  { options: { to }, address }: Pick<Run, 'options' | 'address'>,
+): readonly string[] {
+  const { path } = error as NodeJS.ErrnoException;
+  if (path === undefined) return problemForServer(error, address);
+  if (to === undefined) return [unreadFile(path, error)];
   const code = errorCode(error);
-  if (/^(ENOSPC|EDQUOT)/.test(code)) return say('problem.file-disk-full');
-  return say('problem.file-failed', { detail: `${to}: ${code}` });
+  if (/^(ENOSPC|EDQUOT)/.test(code)) return [say('problem.file-disk-full')];
+  return [say('problem.file-failed', { detail: `${to}: ${code}` })];
 }
 
 /** Where the library is; a sentence if the file of its password or of its certificate cannot be read; null if it is nowhere. */
@@ -100,14 +109,14 @@ const COMMANDS: Readonly<Record<string, (sql: Library, run: Run) => Promise<numb
   },
   async group(sql, { options, print }) {
     const [group] = options.group ?? [];
-    if (!group) return 2;
+    if (!group) return lacking(print);
     await putInGroup(sql, group, options.athlete ?? []);
     print(say('library-cli.grouped', { count: options.athlete?.length ?? 0, group }));
     return 0;
   },
   async revoke(sql, { options, print }) {
     const { name } = options;
-    if (!name) return 2;
+    if (!name) return lacking(print);
     const count = await revokePerson(sql, name);
     print(count === 0 ? say('library-cli.nobody', { name }) : say('library-cli.revoked', { name, count }));
     return count === 0 ? 1 : 0;
@@ -123,7 +132,7 @@ const COMMANDS: Readonly<Record<string, (sql: Library, run: Run) => Promise<numb
     return 0;
   },
   async restore(sql, { options, print }) {
-    if (!options.from) return 2;
+    if (!options.from) return lacking(print);
     print(say('library-cli.restored', { count: await restoreLibrary(sql, options.from) }));
     return 0;
   },
@@ -134,12 +143,18 @@ const COMMANDS: Readonly<Record<string, (sql: Library, run: Run) => Promise<numb
     return 0;
   },
   async backup(sql, { options, print }) {
-    if (!options.to) return 2;
+    if (!options.to) return lacking(print);
     const rows = await backUpLibrary(sql, options.to);
     print(say('library-cli.backed-up', { count: rows, file: options.to }));
     return 0;
   },
 };
+
+/** An option is missing: what each command needs. */
+function lacking(print: Print): number {
+  print(libraryUsage());
+  return 2;
+}
 
 function groupsOf(role: PersonRole, groups: readonly string[] | undefined): readonly string[] {
   if (groups && groups.length > 0) return groups;
@@ -171,8 +186,8 @@ async function local({ folder = 'library-to-try', port }: LibraryOptions, print:
   makePrivateFolder(place);
   // As root the server runs as a user of its own, who has to get through.
   if (process.getuid?.() === 0) chmodSync(place, 0o711);
-  const wanted = port ? Number(port) : keptPort(place);
-  const server = await startLocalServer(resolve(place, 'data'), wanted ? { port: wanted } : {});
+  const wanted = port === undefined ? keptPort(place) : Number(port);
+  const server = await startLocalServer(resolve(place, 'data'), wanted === undefined ? {} : { port: wanted });
   keepPort(place, server.address.port);
   const sql = openLibrary(server.address);
   await initLibrary(sql, 'Club');

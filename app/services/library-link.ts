@@ -5,8 +5,7 @@ import { type Library, type LibraryAddress, openLibrary } from '../library/addre
 import { type Caller, contactLibrary } from '../library/contact.ts';
 import { LIBRARY_FILE, type LocalState, openLocalState } from '../library/local-state.ts';
 import { forgetLogin, keepLogin, readLogin } from '../library/login-file.ts';
-import { WrittenByLaterProgram } from '../library/read-server.ts';
-import { errorCode } from '../shell/error-code.ts';
+import { problemOf } from '../library/problem.ts';
 import { faultForLog } from '../shell/log-file.ts';
 import { erasedButHere } from '../store/erased-people.ts';
 import type { RecordRef } from '../store/record-versions.ts';
@@ -323,19 +322,6 @@ async function hearPresence(link: Link): Promise<void> {
     State['present'][number][]
   >`SELECT fit_id AS "fitId", name FROM who_is_there()`;
   link.present = others.map(({ fitId, name }) => ({ fitId, name }));
-}
-
-/** What the driver and the server say when a call fails, as the page is told it. */
-export function problemOf(error: unknown): Exclude<State['problem'], null> {
-  const code = errorCode(error);
-  if (error instanceof WrittenByLaterProgram) return 'later-program';
-  if (/^(28|42501|3D000)/.test(code)) return 'gone';
-  if (/CERT|SIGNATURE|TLS|SSL|ALTNAME/.test(code)) return 'not-secure';
-  if (
-    /^(08|57P|53|ECONN|ERR_SOCKET|EHOST|ENET|ENOTFOUND|EAI_|ETIMEDOUT|EPIPE|CONNECT|CONNECTION_)/.test(code)
-  )
-    return 'away';
-  return 'failed';
 }
 
 /** Those who are kept, with their names; whoever was removed by hand meanwhile is not. */

@@ -3,9 +3,9 @@ import type { CallOutput, ParsedInput } from '../contract/contract.ts';
 import type { CallResult } from '../contract/result.ts';
 import { type Library, openLibrary } from '../library/address.ts';
 import { accept, readCode } from '../library/invitation.ts';
+import { problemOf, problemText } from '../library/problem.ts';
 import { errorCode } from '../shell/error-code.ts';
 import { forgetRecords } from '../store/forget-records.ts';
-import { problemOf } from './library-link.ts';
 import { done, missing, type Program, refused } from './program.ts';
 import { eraseEntry } from './safekeeping.ts';
 import { SENTENCES } from './sentences.ts';
@@ -69,7 +69,10 @@ export async function joinLibrary({ library }: Program, { code }: ParsedInput<'l
     await library.join(await accept(invited));
   } catch (error) {
     const problem = problemOf(error);
-    return refused(problem === 'gone' ? 'not-allowed' : 'not-found', SENTENCES['library-away']);
+    return refused(
+      problem === 'gone' ? 'not-allowed' : 'not-found',
+      problemText(problem === 'gone' ? 'used' : problem),
+    );
   }
   return done(library.state());
 }
@@ -135,7 +138,7 @@ async function groupsAfter(library: Program['library'], change: (sql: Library) =
     return done({ groups: [...(groups ?? [])] });
   } catch (error) {
     if (errorCode(error) === NOT_HEAD_COACH) return done({ groups: [] });
-    return refused('not-found', SENTENCES['library-away']);
+    return refused('not-found', problemText(problemOf(error)));
   }
 }
 

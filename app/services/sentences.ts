@@ -115,9 +115,6 @@ export const SENTENCES = {
   get 'no-invitation'() {
     return unchanged('problem.no-invitation');
   },
-  get 'library-away'() {
-    return say('problem.club-library-away');
-  },
   get 'no-such-bundle'() {
     return unchanged('problem.no-such-bundle');
   },

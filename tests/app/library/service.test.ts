@@ -3,7 +3,9 @@ import { join } from 'node:path';
 import { afterAll, beforeAll, describe, expect, it, vi } from 'vitest';
 import { readAudit } from '../../../app/library/audit.ts';
 import { invite } from '../../../app/library/club.ts';
+import { codeOf } from '../../../app/library/invitation.ts';
 import { keepLogin, readLogin } from '../../../app/library/login-file.ts';
+import { problemText } from '../../../app/library/problem.ts';
 import { inventedAthlete, inventedFit } from '../invented.ts';
 import { throughLoopback } from '../shells/through-loopback.ts';
 import { value, type WayIn } from '../shells/way-in.ts';
@@ -163,6 +165,12 @@ describe('a program that joins a library', () => {
     ways.splice(ways.indexOf(a), 1, away);
     value(await away.call('athletes.save', { athlete: inventedAthlete('Alone') }));
     expect(value(await away.call('library.call', {}))).toMatchObject({ problem: 'away', waiting: 1 });
+    // What cannot be done without the server says that it is away, not that an invitation is refused.
+    const refusal = { ok: false, error: { message: problemText('away') } };
+    expect(await away.call('library.makeGroup', { name: 'Juniors' })).toMatchObject(refusal);
+    expect(
+      await (await program()).call('library.join', { code: codeOf({ ...address, port: 1 }) }),
+    ).toMatchObject(refusal);
   });
 
   it('keeps its password encrypted where the system can', () => {

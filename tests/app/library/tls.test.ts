@@ -2,14 +2,15 @@ import { hostname } from 'node:os';
 import { afterEach, beforeAll, beforeEach, describe, expect, it, vi } from 'vitest';
 import { type LibraryAddress, openLibrary } from '../../../app/library/address.ts';
 import { invite } from '../../../app/library/club.ts';
+import { runCommand } from '../../../app/library/commands.ts';
 import { accept, readCode } from '../../../app/library/invitation.ts';
-import { problemOf } from '../../../app/services/library-link.ts';
+import { problemOf } from '../../../app/library/problem.ts';
 import { say } from '../../../app/shell/say.ts';
 import { athletes } from '../../../app/store/roster.ts';
 import { callOnce } from '../../soak/library-laptop.ts';
 import { type ShakyNetwork, shakyNetwork } from '../../soak/shaky-network.ts';
 import { inventedAthlete } from '../invented.ts';
-import { temporaryStore } from '../temporary.ts';
+import { temporaryFile, temporaryStore } from '../temporary.ts';
 import { type Authority, newAuthority, speakTls } from './certificates.ts';
 import { type Club, startClub } from './club.ts';
 
@@ -105,6 +106,17 @@ describe('a library elsewhere, whose certificate the club has signed itself', ()
     await vi.waitFor(async () => expect(await refusalOf(address)).toBe(`not-secure: ${code}`), 20_000);
     expect(way.met()).toBeGreaterThan(0);
     expect(way.said()).not.toContain(address.login);
+    // A volunteer's command says the same as the page, then which certificate it is.
+    const said: string[] = [];
+    const at = `postgres://${address.login}:${address.password}@${HOST}:${way.port}/postgres`;
+    const file = temporaryFile(Buffer.from(authority.ca));
+    await runCommand('status', { at: 'ca' in address ? `${at}?sslrootcert=${file}` : at }, (line) =>
+      said.push(line),
+    );
+    expect(said).toEqual([
+      say('library.problem', { problem: 'not_secure' }),
+      expect.stringMatching(/certificate/),
+    ]);
     // The page says it in a sentence, and nothing was kept.
     expect(say('library.problem', { problem: 'not_secure' })).toMatch(
       /certificate is not valid; nothing was sent/,
