@@ -1,11 +1,12 @@
-import type { Page } from 'playwright-core';
+import type { Page, Route } from 'playwright-core';
 import { afterAll, beforeAll, describe, expect, it } from 'vitest';
 import { cases } from '../cases.ts';
 import { exampleFit, exampleSeat } from '../core/example/example-fit.ts';
+import { english } from '../english.ts';
 import { barriersInBothThemes } from './barriers.ts';
 import { handlePlace, nextFrame } from './hand.ts';
 import { type RunningProgram, startProgram } from './harness.ts';
-import { callFromPage, enter, goTo, measure, shown, soon } from './screens.ts';
+import { callFromPage, enter, goTo, measure, shown, soon, textOf } from './screens.ts';
 
 const PAD_AFT = 'Knee pad: Aft of the mark';
 const REST_AFT = 'Rear rest: Aft of the mark';
@@ -90,6 +91,30 @@ describe('the hand on the drawing', () => {
     await page.getByRole('menuitem', { name: 'Duplicate this fit' }).click();
     await page.getByRole('heading', { level: 1, name: 'Menu (2)' }).waitFor();
     expect(page.url()).not.toContain(id);
+  });
+
+  it('says where everybody sees it that a fit could not be duplicated, until it is', async () => {
+    const id = await bench('Refused');
+    const refuse = (route: Route) =>
+      route.request().postData()?.includes('fits.create') ? route.abort() : route.fallback();
+    await page.route('**/call', refuse);
+    const { x, y } = await handlePlace(page, 'kneePad/plan');
+    const banner = page.locator('.bench-banner');
+    const duplicate = async () => {
+      await page.mouse.click(x, y, { button: 'right' });
+      await page.getByRole('menuitem', { name: english.say('menu.duplicate') }).click();
+      await banner.waitFor();
+    };
+    await duplicate();
+    expect(await textOf(banner)).toContain(english.say('error.gone', { saved: english.say('error.saved') }));
+    expect(await barriersInBothThemes(page)).toEqual([]);
+    await banner.getByRole('button', { name: english.say('menu.close') }).click();
+    await soon(() => banner.count()).toBe(0);
+    await duplicate();
+    await page.unroute('**/call', refuse);
+    await banner.getByRole('button', { name: english.say('error.retry') }).click();
+    await page.getByRole('heading', { level: 1, name: 'Refused (2)' }).waitFor();
+    expect([page.url().includes(id), await banner.count()]).toEqual([false, 0]);
   });
 
   it('undo is offered again after leaving and coming back', async () => {

@@ -7,7 +7,7 @@ import type { InteractionStore } from '../../drawing/interaction/interaction-sta
 import { HANDLES } from '../../drawing/view/handle.ts';
 import { say } from '../../language/messages.ts';
 import { sendCommand } from '../../ui/menu-commands.tsx';
-import { duplicateAndOpen } from '../new-fit/duplicate-fit.ts';
+import { duplicateAndOpen } from './duplicate-refused.tsx';
 
 interface MenuAction {
   readonly id: string;

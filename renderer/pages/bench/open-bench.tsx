@@ -20,6 +20,7 @@ import { BenchDivider } from './bench-divider.tsx';
 import { BenchTools } from './bench-tools.tsx';
 import { ComparedOutline } from './compared-outline.tsx';
 import { DrawingMenu } from './drawing-menu.tsx';
+import { DuplicateRefused } from './duplicate-refused.tsx';
 import { LookBanner } from './look-banner.tsx';
 import { Margin } from './margin.tsx';
 import { SaveRevision } from './save-revision.tsx';
@@ -44,6 +45,7 @@ export function OpenBench({ opened, onReload }: { opened: OpenedFit; onReload: (
     <BenchProvider value={bench}>
       <main className="bench" id="content" tabIndex={-1}>
         <AutosaveError onReload={onReload} />
+        <DuplicateRefused />
         {looked && <LookBanner looked={looked} onPutBack={putBack} onEnd={() => setLooked(null)} />}
         <BenchSheet
           opened={opened}

@@ -4,7 +4,7 @@ import { type FindAction, useOfferedActions } from '../../find/offered-actions.t
 import { say } from '../../language/messages.ts';
 import { go } from '../../route/route.ts';
 import { sendCommand } from '../../ui/menu-commands.tsx';
-import { duplicateAndOpen } from '../new-fit/duplicate-fit.ts';
+import { duplicateAndOpen } from './duplicate-refused.tsx';
 
 /** Offers what can be done with the fit on the bench. */
 export function useBenchActions(fitId: string): void {

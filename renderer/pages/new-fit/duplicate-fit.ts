@@ -1,9 +1,7 @@
 import type { CallOutput } from '../../../app/contract/contract.ts';
 import type { CallResult } from '../../../app/contract/result.ts';
 import type { Fit } from '../../../core/document/fit-schema.ts';
-import { announce } from '../../announce/announce.ts';
 import { call } from '../../client/client.ts';
-import { go } from '../../route/route.ts';
 import { copyName } from './fit-name.ts';
 
 /** Makes a second fit like this one, as it stands, under a name of its own; its revisions stay with the first. */
@@ -11,11 +9,4 @@ export async function duplicateFit(fit: Fit): Promise<CallResult<CallOutput<'fit
   const listed = await call('fits.list', {});
   const taken = listed.ok ? listed.value.map(({ name }) => name) : [fit.name];
   return call('fits.create', { fit: { ...fit, name: copyName(fit.name, taken) } });
-}
-
-/** The same, and opens it; a refusal is announced. */
-export async function duplicateAndOpen(fit: Fit): Promise<void> {
-  const made = await duplicateFit(fit);
-  if (made.ok) go({ page: 'fit', id: made.value.id });
-  else announce(made.error.message);
 }

@@ -1,16 +1,17 @@
 import { useState } from 'react';
 import type { FitSummary } from '../../../../app/contract/records.ts';
+import type { CallError } from '../../../../app/contract/result.ts';
 import type { Format } from '../../../../app/language/format.ts';
 import { FITTING_COORDINATES } from '../../../../core/document/coordinates.ts';
 import { coordinateOf } from '../../../../core/document/fitting-coordinate.ts';
 import type { Seat } from '../../../../core/document/seat-schema.ts';
 import { seatFromSingle } from '../../../../core/transfer/transfer-fit.ts';
-import { announce } from '../../../announce/announce.ts';
 import { call } from '../../../client/client.ts';
 import { useCall } from '../../../client/use-call.ts';
 import { useFormat } from '../../../display/use-display.ts';
 import { say } from '../../../language/messages.ts';
 import { Button } from '../../../ui/button.tsx';
+import { ErrorMessage } from '../../../ui/error-message.tsx';
 import { useDocument, useFit } from '../../bench-context.tsx';
 import { coordinateText } from '../../change-text.ts';
 import { coordinateName } from '../../coordinate-name.ts';
@@ -41,6 +42,7 @@ function Singles({ name, seat }: { name: string; seat: number }) {
   const document = useDocument();
   const format = useFormat();
   const listed = useCall('fits.list', { search: name });
+  const [refusal, setRefusal] = useState<CallError | null>(null);
   const [changed, setChanged] = useState<readonly string[] | null>(null);
   const singles = (listed.value ?? []).filter(
     (fit) => fit.athleteNames.length === 1 && fit.athleteNames[0] === name,
@@ -48,7 +50,8 @@ function Singles({ name, seat }: { name: string; seat: number }) {
 
   async function take({ id, name: from }: FitSummary): Promise<void> {
     const opened = await call('fits.open', { id });
-    if (!opened.ok) return announce(opened.error.message);
+    setRefusal(opened.ok ? null : opened.error);
+    if (!opened.ok) return;
     const before = document.getState().fit.seats[seat]!;
     document.apply(say('crew.single.step', { name, fit: from }), (now) =>
       seatFromSingle(now, seat, opened.value.fit),
@@ -56,10 +59,12 @@ function Singles({ name, seat }: { name: string; seat: number }) {
     setChanged(differencesOf(before, document.getState().fit.seats[seat]!, format));
   }
 
+  const error = refusal ?? listed.error;
   if (listed.value && singles.length === 0)
     return <p className="soft">{say('crew.single.none', { name })}</p>;
   return (
     <>
+      {error && <ErrorMessage error={error} />}
       <ul className="crew-places">
         {singles.map((single) => (
           <li key={single.id}>
