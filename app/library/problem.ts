@@ -20,7 +20,7 @@ export function problemOf(error: unknown): Problem {
 }
 
 /** A problem as a member of the club reads it. */
-export function problemText(problem: Problem | 'used'): string {
+export function memberText(problem: Problem | 'used'): string {
   return say('library.problem', { problem: problem.replaceAll('-', '_') });
 }
 
@@ -31,7 +31,7 @@ export function problemForServer(
 ): readonly string[] {
   const detail = detailOf(error);
   const problem = problemOf(error);
-  if (problem === 'not-secure') return [problemText(problem), detail];
+  if (problem === 'not-secure') return [memberText(problem), detail];
   const at = `${host}:${port}`;
   // A server without TLS ends the connection: the driver has no code of its own for that.
   const code = /secure TLS/.test(detail) ? 'tls' : problem === 'away' ? problem : errorCode(error);

@@ -3,7 +3,7 @@ import type { CallOutput, ParsedInput } from '../contract/contract.ts';
 import type { CallResult } from '../contract/result.ts';
 import { type Library, openLibrary } from '../library/address.ts';
 import { accept, readCode } from '../library/invitation.ts';
-import { problemOf, problemText } from '../library/problem.ts';
+import { memberText, problemOf } from '../library/problem.ts';
 import { errorCode } from '../shell/error-code.ts';
 import { forgetRecords } from '../store/forget-records.ts';
 import { done, missing, type Program, refused } from './program.ts';
@@ -71,7 +71,7 @@ export async function joinLibrary({ library }: Program, { code }: ParsedInput<'l
     const problem = problemOf(error);
     return refused(
       problem === 'gone' ? 'not-allowed' : 'not-found',
-      problemText(problem === 'gone' ? 'used' : problem),
+      memberText(problem === 'gone' ? 'used' : problem),
     );
   }
   return done(library.state());
@@ -138,7 +138,7 @@ async function groupsAfter(library: Program['library'], change: (sql: Library) =
     return done({ groups: [...(groups ?? [])] });
   } catch (error) {
     if (errorCode(error) === NOT_HEAD_COACH) return done({ groups: [] });
-    return refused('not-found', problemText(problemOf(error)));
+    return refused('not-found', memberText(problemOf(error)));
   }
 }
 

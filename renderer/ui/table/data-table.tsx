@@ -4,7 +4,6 @@ import { Explained } from '../../language/explained.tsx';
 import { say, sayCount } from '../../language/messages.ts';
 import { Name } from '../../language/name.tsx';
 import { useShownWords } from '../../language/shown-words.tsx';
-import { Button } from '../button.tsx';
 import { type Sorting, useSortedRows } from './use-sorted-rows.ts';
 
 /** What is written on a row or cell for the style sheet and for tests. */
@@ -81,9 +80,9 @@ export function DataTable<T>(props: DataTableProps<T>) {
         <tbody>
           <tr>
             <td colSpan={columns.length}>
-              <Button look="words" onClick={() => setMost(most + ROWS_AT_ONCE)}>
+              <button type="button" className="button words" onClick={() => setMost(most + ROWS_AT_ONCE)}>
                 {sayCount('list.more', rows.length - most)}
-              </Button>
+              </button>
             </td>
           </tr>
         </tbody>

@@ -5,7 +5,7 @@ import { readAudit } from '../../../app/library/audit.ts';
 import { invite } from '../../../app/library/club.ts';
 import { codeOf } from '../../../app/library/invitation.ts';
 import { keepLogin, readLogin } from '../../../app/library/login-file.ts';
-import { problemText } from '../../../app/library/problem.ts';
+import { memberText } from '../../../app/library/problem.ts';
 import { inventedAthlete, inventedFit } from '../invented.ts';
 import { throughLoopback } from '../shells/through-loopback.ts';
 import { value, type WayIn } from '../shells/way-in.ts';
@@ -166,7 +166,7 @@ describe('a program that joins a library', () => {
     value(await away.call('athletes.save', { athlete: inventedAthlete('Alone') }));
     expect(value(await away.call('library.call', {}))).toMatchObject({ problem: 'away', waiting: 1 });
     // What cannot be done without the server says that it is away, not that an invitation is refused.
-    const refusal = { ok: false, error: { message: problemText('away') } };
+    const refusal = { ok: false, error: { message: memberText('away') } };
     expect(await away.call('library.makeGroup', { name: 'Juniors' })).toMatchObject(refusal);
     expect(
       await (await program()).call('library.join', { code: codeOf({ ...address, port: 1 }) }),
