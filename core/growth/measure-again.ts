@@ -32,17 +32,28 @@ export interface GrowthDue {
 
 /**
  * Whether age and time since the last measuring suggest that an athlete has outgrown what was measured; `today` is
- * `YYYY-MM-DD`. Null where not, or where the birth or the day of measuring is not known. A boy of 13 measured five months
+ * `YYYY-MM-DD`. Each year of age since then counts by its own growth. Null where not, or where the birth or the day of measuring is not known. A boy of 13 measured five months
  * ago has grown 2.8 cm on average: due.
  */
 export function measureAgain(athlete: Athlete, today: string): GrowthDue | null {
   const { bornOn, measuredOn } = athlete;
   if (!bornOn || !measuredOn) return null;
-  const days = daysBetween(measuredOn, today);
-  const likelyM = (days / DAYS_A_YEAR) * yearlyGrowth(athlete, ageOn(bornOn, measuredOn));
+  const ageYears = ageOn(bornOn, today);
+  let likelyM = 0;
+  for (let age = ageOn(bornOn, measuredOn); age <= ageYears; age++) {
+    const began = daysBetween(measuredOn, birthday(bornOn, age));
+    const ended = Math.min(
+      daysBetween(measuredOn, today),
+      daysBetween(measuredOn, birthday(bornOn, age + 1)),
+    );
+    likelyM += ((ended - Math.max(0, began)) / DAYS_A_YEAR) * yearlyGrowth(athlete, age);
+  }
   if (!(likelyM >= DUE_M)) return null;
-  return { months: Math.floor(days / DAYS_A_MONTH), ageYears: ageOn(bornOn, today), likelyM };
+  return { months: Math.floor(daysBetween(measuredOn, today) / DAYS_A_MONTH), ageYears, likelyM };
 }
+
+/** The day on which an age in whole years is reached. */
+const birthday = (bornOn: string, age: number) => `${Number(bornOn.slice(0, 4)) + age}${bornOn.slice(4)}`;
 
 /** Metres a year at an age; the mean of both tables where the sex is not given; 0 from the eighteenth birthday. */
 function yearlyGrowth({ sex }: Athlete, ageYears: number): number {
