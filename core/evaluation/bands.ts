@@ -1,5 +1,5 @@
 import { PART_LIMITS } from '../parts/limits.ts';
-import type { Finding, SourceKind } from './finding.ts';
+import type { Band, Finding, SourceKind } from './finding.ts';
 import type { QuantityId } from './quantities.ts';
 
 /** Degrees as radians. */
@@ -33,6 +33,8 @@ export interface BandRule {
   readonly serves?: readonly QuantityId[];
   /** True when it is judged only with a paddler in the boat. */
   readonly needsCrew?: boolean;
+  /** Whose the stop limit is, where it is not the band's: an athlete's own, outside the band. */
+  readonly stopBy?: Pick<Band, 'source' | 'sourceKey' | 'reason'>;
 }
 
 /** Boats of one. */

@@ -140,7 +140,7 @@ function collect(into: Judgement[], rule: ReasonedRule, quantity: Quantity | und
     value,
     sd,
     unit,
-    band: bandOf(rule),
+    band: bandOf(severity === 'stop' && rule.stopBy ? { ...rule, ...rule.stopBy } : rule),
     distance,
     probability: probabilityOutside(judged, rule),
     severity: hidden ? 'unknown' : severity,

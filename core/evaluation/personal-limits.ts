@@ -46,8 +46,8 @@ const LIMIT_OF: Readonly<Record<LimitedJoint, Bound>> = {
 };
 
 /**
- * Narrows a rule by the athlete's own limits; past a personal limit the finding says stop. A limit beyond the band's other edge
- * moves that edge: a band is never empty, and a limit never makes it narrower than 20°.
+ * Narrows a rule by the athlete's own limits; past a personal limit the finding says stop, also where the limit lies outside the
+ * band. A limit beyond the band's other edge moves that edge: a band is never empty, and a limit never makes it narrower than 20°.
  */
 export function withPersonalLimits<Rule extends BandRule & { readonly reason: string }>(
   rule: Rule,
@@ -59,12 +59,15 @@ export function withPersonalLimits<Rule extends BandRule & { readonly reason: st
     if (!bound.quantities.includes(rule.quantity)) continue;
     const at = bound.at(maxDeg);
     const own = { reason, source: "coach's own" as const, sourceKey: PERSONAL_LIMIT };
-    if (bound.edge === 'min' && at > (narrowed.min ?? Number.NEGATIVE_INFINITY))
-      narrowed = { ...narrowed, ...own, min: at, stopMin: at };
-    if (bound.edge === 'max' && at < (narrowed.max ?? Number.POSITIVE_INFINITY))
-      narrowed = { ...narrowed, ...own, max: at, stopMax: at, ...(bound.bothWays && { stopMin: -at }) };
+    const { min, max, stopMin, stopMax } = narrowed;
+    const stops =
+      bound.edge === 'min' ? { stopMin: at } : { stopMax: at, ...(bound.bothWays && { stopMin: -at }) };
+    const isWithin = (low: number | null | undefined, high: number | null | undefined) =>
+      bound.edge === 'min' ? at > (low ?? Number.NEGATIVE_INFINITY) : at < (high ?? Number.POSITIVE_INFINITY);
+    if (isWithin(min, max)) narrowed = { ...narrowed, ...own, [bound.edge]: at, ...stops };
+    else if (isWithin(stopMin, stopMax)) narrowed = { ...narrowed, ...stops, stopBy: own };
   }
-  return narrowed === rule ? rule : withRoom(narrowed);
+  return narrowed.sourceKey === PERSONAL_LIMIT ? withRoom(narrowed) : narrowed;
 }
 
 /** The band with room beside the edge that a limit set: the other edge steps aside. */

@@ -3,6 +3,7 @@ import type { LimitedJoint } from '../../../core/document/athlete-schema.ts';
 import type { Seat } from '../../../core/document/seat-schema.ts';
 import { BANDS } from '../../../core/evaluation/bands.ts';
 import { createEvaluator } from '../../../core/evaluation/evaluator.ts';
+import { judge } from '../../../core/evaluation/judge.ts';
 import { withPersonalLimits } from '../../../core/evaluation/personal-limits.ts';
 import { findQuantity } from '../../../core/evaluation/quantities.ts';
 import { exampleFit, exampleSeat } from '../example/example-fit.ts';
@@ -71,9 +72,44 @@ describe('a band that a personal limit narrows', () => {
   });
 
   it('keeps its usual edges where the limit allows more', () => {
-    expect(bandsOf(limited('kneelingKneeFlexion', 140))).toEqual(
+    expect(bandsOf(limited('kneelingKneeFlexion', 145))).toEqual(
       BANDS.map((rule) => ({ ...rule, reason: '' })),
     );
+  });
+});
+
+describe('a personal limit outside the usual band', () => {
+  // Flexion of 100° is 80° between the bones: less than the usual 110°, more than anybody's least.
+  const knee = (limits: { joint: LimitedJoint; maxDeg: number }[]) => {
+    const seat = exampleSeat();
+    const athlete = { ...seat.athlete!, limits: limits.map((limit) => ({ ...limit, reason: 'invented' })) };
+    return (deg: number) =>
+      judge(exampleFit([{ ...seat, athlete }]), [
+        { id: 'frontKnee', seat: 0, value: (deg * Math.PI) / 180, sd: 0.01, unit: 'rad' },
+      ])[0]!;
+  };
+
+  it('stops what passes it, and the band stays as it is', () => {
+    const judged = knee([{ joint: 'frontKneeFlexion', maxDeg: 100 }]);
+    const [past, within] = [judged(79), judged(81)];
+    expect([past.severity, past.band.sourceKey, past.band.reason]).toEqual([
+      'stop',
+      'personal-limit',
+      'invented',
+    ]);
+    expect([within.severity, within.band.sourceKey, within.band.reason]).toEqual(['change', 'frontKnee', '']);
+    for (const { band } of [past, within]) expect(degrees(band.min!)).toBeCloseTo(110, 9);
+    expect(knee([])(79).severity).toBe('change');
+  });
+
+  it('sideways stops a lean to either side and leaves the usual edges', () => {
+    const rolls = BANDS.find(({ quantity }) => quantity === 'trunkRoll')!;
+    const own = withPersonalLimits({ ...rolls, reason: '' }, limited('trunkSideways', 10));
+    expect([own.min, own.max].map((edge) => degrees(edge!))).toEqual([0, expect.closeTo(6, 9)]);
+    expect([own.stopMin, own.stopMax].map((edge) => degrees(edge!))).toEqual([
+      expect.closeTo(-10, 9),
+      expect.closeTo(10, 9),
+    ]);
   });
 });
 
