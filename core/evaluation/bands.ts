@@ -162,6 +162,7 @@ export const BANDS: readonly BandRule[] = [
     quantity: 'rearAnkle',
     min: deg(70),
     max: deg(140),
+    // Our own estimate: pointed by 65°, past the averages of 53 to 62° (Soucie et al. 2011, from memory).
     stopMax: deg(155),
     source: 'published',
     sourceKey: 'rearAnkle',
@@ -245,6 +246,7 @@ export const BANDS: readonly BandRule[] = [
     min: -PART_LIMITS.boardBevel,
     why: 'estimate.boardBevel',
   }),
+  // Both numbers are our own estimates.
   model('leastFreeboard', 0.05, null, 'hull', { stopMin: 0.02 }),
 ];
 
