@@ -9,7 +9,7 @@ import { GRAVITY } from '../units/gravity.ts';
 
 /**
  * Standard deviations of floating values from the doubt of a hull's data: metres, radians for the angle, N·m per degree of lean
- * for the moment.
+ * for the moment, kilograms per centimetre.
  */
 export interface HullSpread {
   /** Water over the lowest point of the keel line amidships. */
@@ -30,6 +30,8 @@ export interface HullSpread {
   readonly transverseGm: number;
   /** What the crew must hold for each degree of lean. */
   readonly leanMoment: number;
+  /** Kilograms that sink it one centimetre. */
+  readonly massPerCentimetre: number;
   /** Half-breadth of the hull's face at a height, for clearances. */
   readonly halfBreadth: number;
 }
@@ -93,6 +95,8 @@ export function hullSpread(
     leastFreeboard: Math.hypot(draft, data.height),
     transverseGm,
     leanMoment: transverseGm * massKg * GRAVITY * toRadians(1),
+    // Mass over V/A_W is density times the waterplane, which is off as its beam is.
+    massPerCentimetre: (0.01 * data.beam * massKg) / volumePerPlane,
     halfBreadth: data.beam * greatestHalfBreadth(hull),
   };
 }

@@ -1,8 +1,15 @@
 import { describe, expect, it } from 'vitest';
-import { hullSpread } from '../../../core/evaluation/hull-spread.ts';
+import { evaluateFit } from '../../../core/evaluation/evaluator.ts';
+import { hullDataSpread, hullSpread } from '../../../core/evaluation/hull-spread.ts';
+import { findQuantity } from '../../../core/evaluation/quantities.ts';
+import { hullOfBoat } from '../../../core/hull/hull-of-boat.ts';
 import { usualHull } from '../../../core/hull/usual-hull.ts';
+import { curvesOfForm } from '../../../core/hydrostatics/curves-of-form.ts';
 import { floatAtRest } from '../../../core/hydrostatics/float-at-rest.ts';
+import { formDoubt } from '../../../core/hydrostatics/form-doubt.ts';
 import { immersedProperties } from '../../../core/hydrostatics/immersed-properties.ts';
+import { waterDensity } from '../../../core/hydrostatics/water-density.ts';
+import { exampleBoat, exampleFit } from '../example/example-fit.ts';
 import { madeHull } from '../hull/made-hull.ts';
 
 const [LENGTH, BEAM, DEPTH] = [5.2, 0.42, 0.27];
@@ -44,5 +51,29 @@ describe('what a doubt of the volume comes to', () => {
     expect(spread.draft / (there.draft - here.draft)).toBeCloseTo(1, 1);
     expect(spread.transverseGm / (there.transverseGm - here.transverseGm)).toBeGreaterThan(0.9);
     expect(spread.transverseGm / (there.transverseGm - here.transverseGm)).toBeLessThan(1.2);
+  });
+});
+
+describe('what a doubt of the lines comes to at the ends', () => {
+  it('is sinkage, half the trim and the sheer’s own height, which are independent: squares add', () => {
+    const { draft, trimRest, freeboardBow, freeboardStern } = hullSpread(exampleBoat());
+    // A tape reads the sheer to 3 mm (estimate).
+    expect(freeboardBow).toBeCloseTo(Math.hypot(draft, trimRest / 2, 0.003), 12);
+    expect(freeboardStern).toBe(freeboardBow);
+  });
+
+  it('is a beam’s own share of what sinks it a centimetre, as in the curves of form', () => {
+    const fit = exampleFit();
+    const report = evaluateFit(fit);
+    if (report.afloat.ready.kind !== 'afloat') throw new Error('not afloat');
+    const { draft, trim, massPerCentimetre } = report.afloat.ready;
+    const hull = hullOfBoat(fit.boat);
+    const data = hullDataSpread(fit.boat, hull);
+    const [form] = curvesOfForm(hull, [draft], { waterDensity: waterDensity(fit.water), trim });
+    const doubt = formDoubt(form!, data, hull.length).massPerCentimetre;
+    expect(doubt / massPerCentimetre).toBeCloseTo(data.beam, 3);
+    // Body and paddle add next to nothing.
+    const { sd } = findQuantity(report.quantities, 'massPerCentimetre', null)!;
+    expect(sd! / doubt).toBeCloseTo(1, 1);
   });
 });
