@@ -53,8 +53,8 @@ export function recessStations(recess: KneeRecess, foam: number): RecessStation[
 
 /**
  * Smallest radius of the hollow's surface, millimetres, in the wood under so much foam: no ball-nosed cutter may be rounder. Across
- * its axis the hollow is an ellipse with semi-axes a and d, whose radii lie between a²/d and d²/a; along the front of the knee it is
- * round with the knee's own depth. Smallest at one of the hollow's ends. The hollow has no undercut.
+ * its axis the hollow is an ellipse with semi-axes a and d, whose radii lie between a²/d and d²/a; the lesser is no more than d, with
+ * which the front of the knee is round. Smallest at one of the hollow's ends. The hollow has no undercut.
  */
 export function smallestRadius(recess: KneeRecess, foam: number): number {
   const across = [0, recess.aftEnd].flatMap((x) => {
@@ -62,5 +62,5 @@ export function smallestRadius(recess: KneeRecess, foam: number): number {
     const [a, d] = [leg.across + foam, leg.down + foam];
     return [(a * a) / d, (d * d) / a];
   });
-  return Math.min(recess.kneeDepth + foam, ...across);
+  return Math.min(...across);
 }

@@ -7,10 +7,13 @@ import type { Fit } from '../../../core/document/fit-schema.ts';
 import type { Seat } from '../../../core/document/seat-schema.ts';
 import { createEvaluator } from '../../../core/evaluation/evaluator.ts';
 import { hullOfBoat } from '../../../core/hull/hull-of-boat.ts';
+import { usualHull } from '../../../core/hull/usual-hull.ts';
+import { floatAtRest } from '../../../core/hydrostatics/float-at-rest.ts';
 import { waterDensity } from '../../../core/hydrostatics/water-density.ts';
 import { kinematicViscosity } from '../../../core/under-way/friction.ts';
 import { resistance } from '../../../core/under-way/resistance.ts';
 import { cases } from '../../cases.ts';
+import { notEmpty } from '../../not-empty.ts';
 import { exampleAthlete, exampleFit, exampleSeat } from '../example/example-fit.ts';
 
 const crewSeat = (side: 'left' | 'right', massKg: number): Seat => {
@@ -168,4 +171,66 @@ describe('contributions', () => {
     expect(rows[0]!.trimMoment).toBeLessThan(0);
     expect(rows[1]!.trimMoment).toBeGreaterThan(0);
   });
+});
+
+describe('what one paddler does to the trim', () => {
+  it('is what a kilogram more in the same place does, times the mass: about the centre of flotation', () => {
+    const fit = exampleFit([crewSeat('left', 88), crewSeat('right', 70)]);
+    const boat = usualHull({ boatClass: 'C2' });
+    const own = { ...fit, boat: { ...boat, seats: fit.boat.seats } };
+    const report = evaluator.evaluate(own);
+    const rest = report.afloat.ready;
+    if (rest.kind !== 'afloat') throw new Error(rest.kind);
+    // An even keel would hide it.
+    expect(Math.abs(rest.waterplane.lcf)).toBeGreaterThan(0.01);
+    const whole = { mass: rest.massKg, ...rest.centreOfMass };
+    for (const { seat, massKg, bowOverStern } of notEmpty(contributions(own, report))) {
+      const extra = { mass: 0.1, ...report.seats[seat]!.stances.ready.centreOfMass };
+      const more = floatAtRest(hullOfBoat(own.boat), {
+        masses: [whole, extra],
+        waterDensity: waterDensity(own.water),
+      });
+      if (more.kind !== 'afloat') throw new Error(more.kind);
+      const perKg = (more.bowOverStern - rest.bowOverStern) / extra.mass;
+      expect((perKg * massKg) / bowOverStern).toBeCloseTo(1, 1);
+    }
+  });
+});
+
+describe('the limits of levelling', () => {
+  const fit = exampleFit([crewSeat('left', 88), crewSeat('right', 70)]);
+  const hardware = { ...fit.boat.hardware, padTravelM: [-1, 2], restTravelM: [-1, 2] } as const;
+  const loose = { ...fit, boat: { ...fit.boat, hardware: { ...hardware } } } as unknown as Fit;
+
+  it('are 25 cm either way, however far the hardware would go', () => {
+    const { shifts, missing } = levelCrew(evaluator, loose, { trim: 0.4, offCentre: 0 });
+    for (const { aft } of notEmpty(shifts)) expect(aft).toBeCloseTo(0.25, 6);
+    expect(missing!.trim).toBeLessThan(-0.01);
+  });
+
+  it('hold a seat with a locked fitting, not one whose paddle alone is locked', () => {
+    const locked = (lock: 'paddle' | 'kneePad') => ({
+      ...fit,
+      seats: fit.seats.map((seat) => ({ ...seat, locks: [lock] })),
+    });
+    const moved = (of: Fit) => levelCrew(evaluator, of).shifts.some(({ aft, out }) => aft !== 0 || out !== 0);
+    expect(moved(locked('paddle'))).toBe(true);
+    expect(moved(locked('kneePad'))).toBe(false);
+  });
+});
+
+it('a paddler who kneels on the other side kneels there on the other side too once sides are changed', () => {
+  const odd = exampleFit([{ ...crewSeat('left', 78), kneels: 'right' }, crewSeat('right', 78)]);
+  expect(changeSide(odd, 0).seats[0]).toMatchObject({ side: 'right', kneels: 'left' });
+  expect(changeSide(changeSide(odd, 0), 0)).toEqual(odd);
+});
+
+it('an order’s score is millimetres off trim and centre, and 20 for each pair of neighbours on a side', () => {
+  const same = exampleFit([crewSeat('left', 80), crewSeat('left', 75)]);
+  for (const { score, trim, offCentre, sameSideNeighbours } of notEmpty([
+    ...compareOrders(evaluator, same),
+  ])) {
+    expect(sameSideNeighbours).toBe(1);
+    expect(score).toBeCloseTo(1000 * (Math.abs(trim! - 0.01) + Math.abs(offCentre!)) + 20, 9);
+  }
 });

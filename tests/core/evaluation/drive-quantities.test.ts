@@ -32,6 +32,16 @@ describe('where the water pushes the blade', () => {
     expect(blade.atY).toBeCloseTo(topHand.y + middle * out, 9);
   });
 
+  it.each(['left', 'right'] as const)('pushes across the boat away from a paddler on the %s', (side) => {
+    const other = evaluateFit(exampleFit([exampleSeat({ side })]));
+    const free = { lift: 0.15, out: 0.1 };
+    const given = { forceN: 200, water: other.afloat.ready, free };
+    const push = bladeForceOf(other.seats[0]!.stances.ready, paddle, given)!;
+    expect(push.acrossN).toBeCloseTo(side === 'left' ? 20 : -20, 9);
+    expect(Math.sign(push.atY)).toBe(Math.sign(push.acrossN!));
+    expect(push.liftN).toBeCloseTo(30, 9);
+  });
+
   it('is not known where the boat does not float', () => {
     const sunk = evaluateFit({ ...fit, boat: { ...fit.boat, massKg: 400 } });
     expect(sunk.afloat.ready.kind).not.toBe('afloat');
@@ -59,6 +69,8 @@ describe('the drive in a report', () => {
       471.24 / 302.63,
       3,
     );
+    // The mean of a half sine is 2/π of its peak.
+    expect(value('padFixingSide').value / seat.drive!.padSidewaysN).toBeCloseTo(Math.PI / 2, 9);
   });
 
   it('is known no closer than the force is: 29 % by body mass, 15 % of the athlete’s own', () => {

@@ -1,14 +1,18 @@
 import { describe, expect, it } from 'vitest';
 import { BANDS } from '../../../core/evaluation/bands.ts';
+import type { Quantity } from '../../../core/evaluation/finding.ts';
+import { judge } from '../../../core/evaluation/judge.ts';
 import {
   DECIDED_SIGMAS,
   distanceToBand,
   probabilityOutside,
   severityOf,
 } from '../../../core/evaluation/probability.ts';
-import { QUANTITIES } from '../../../core/evaluation/quantities.ts';
+import { QUANTITIES, type QuantityId } from '../../../core/evaluation/quantities.ts';
 import { findingSentence } from '../../../core/text/finding-sentence.ts';
+import { entriesOf } from '../../../core/units/entries.ts';
 import { english } from '../../english.ts';
+import { exampleFit } from '../example/example-fit.ts';
 
 const rule = BANDS.find((b) => b.quantity === 'frontKnee')!;
 const deg = (angle: number) => (angle * Math.PI) / 180;
@@ -52,6 +56,53 @@ describe('severityOf', () => {
 
   it('takes a value set exactly on an edge as inside', () => {
     expect(severityOf({ value: 0.15, sd: 0 }, { ...rule, min: 0.15, max: 0.2 })).toBe('good');
+  });
+});
+
+/** What the judge says of values without doubt in a single, unless they have one. */
+function judged(values: Partial<Record<QuantityId, number>>, more: Partial<Quantity> = {}) {
+  const fit = exampleFit();
+  return (id: QuantityId) =>
+    judge(
+      fit,
+      entriesOf(values).map(([name, value]) => ({
+        id: name,
+        seat: QUANTITIES[name].scope === 'boat' ? null : 0,
+        value: value!,
+        sd: 0,
+        unit: QUANTITIES[name].unit,
+        ...more,
+      })),
+    ).find(({ quantity }) => quantity === id)!;
+}
+
+describe('an unusual place', () => {
+  // The issue: the knee stands 15 to 20 cm behind the boat's centre for the sake of its trim.
+  it.each([
+    ['good', 0.01, 'check'],
+    ['change', 0.05, 'change'],
+    ['change', -0.01, 'change'],
+  ] as const)(
+    'is no more than a check while the trim it serves is good: trim %s at %f m',
+    (trim, at, place) => {
+      const said = judged({ padAft: 0.22, trimRest: at });
+      expect(said('trimRest').severity).toBe(trim);
+      expect(said('padAft').severity).toBe(place);
+    },
+  );
+
+  it('stays a change where its outcome is past a stop', () => {
+    expect(judged({ padOut: 0.08, supportMargin: -0.01 })('padOut').severity).toBe('change');
+    expect(judged({ padOut: 0.08, supportMargin: 0.03 })('padOut').severity).toBe('check');
+  });
+});
+
+describe('a doubt of the boat’s lines', () => {
+  it('asks for a float check where the value lies in its band, and not where it lies outside', () => {
+    const trim = (value: number) => judged({ trimRest: value }, { sd: 0.01, byHull: true })('trimRest');
+    expect(trim(0.003)).toMatchObject({ severity: 'check', settledBy: 'floatCheck' });
+    expect(trim(-0.003).severity).toBe('check');
+    expect(trim(-0.003).settledBy).toBeUndefined();
   });
 });
 

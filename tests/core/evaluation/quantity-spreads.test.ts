@@ -5,6 +5,8 @@ import { PINNED_SD_DEG, type SpreadSources } from '../../../core/evaluation/doub
 import { createEvaluator } from '../../../core/evaluation/evaluator.ts';
 import { findQuantity, type QuantityId } from '../../../core/evaluation/quantities.ts';
 import { heldSpreads, withSpreads } from '../../../core/evaluation/quantity-spreads.ts';
+import { usualHull } from '../../../core/hull/usual-hull.ts';
+import { notEmpty } from '../../not-empty.ts';
 import { exampleAthlete, exampleFit, exampleSeat } from '../example/example-fit.ts';
 
 const evaluator = createEvaluator();
@@ -121,5 +123,43 @@ describe('spreads of a report', () => {
     const crew = exampleFit([exampleSeat(), exampleSeat({ side: 'right' })]);
     expect(spreadOf(crew, 'frontKnee')).toBeCloseTo(spreadOf(fit, 'frontKnee'), 9);
     expect(spreadOf(crew, 'trimRest', {}, null)).toBeGreaterThan(0);
+  });
+});
+
+describe('whose doubt a value’s is', () => {
+  it('is the boat’s where more than half of its variance is', () => {
+    const usual = { ...fit, boat: usualHull({ boatClass: 'C1' }) };
+    const without = evaluator.evaluate(usual, { hull: false }).quantities;
+    const shares = evaluator
+      .evaluate(usual)
+      .quantities.filter(({ seat, sd }) => seat === null && sd)
+      .map(({ id, sd, byHull = false }) => {
+        const rest = findQuantity(without, id as QuantityId, null)!.sd!;
+        return { id, byHull, share: 1 - (rest / sd!) ** 2 };
+      });
+    for (const { id, byHull, share } of notEmpty(shares)) expect(byHull, id).toBe(share > 0.5);
+    // Near the half, so that it is the half that decides.
+    expect(shares.some(({ share }) => share > 0.5 && share < 0.65)).toBe(true);
+  });
+
+  it('of a stroke’s own pitch is a reading’s of 3°, of the usual one 6.3° (López-Miñarro, Muyor, Alacid 2011)', () => {
+    const lean = (catchPitchDeg?: number) =>
+      exampleFit([exampleSeat({ stroke: catchPitchDeg === undefined ? {} : { catchPitchDeg } })]);
+    const trim = (of: Fit) =>
+      findQuantity(evaluator.evaluate(of, { hull: false }).quantities, 'trimCatch', null)!;
+    const perDegree = (trim(lean(39)).value - trim(lean(37)).value) / 2;
+    const less = trim(lean()).sd! ** 2 - trim(lean(38)).sd! ** 2;
+    const ratio = less / (perDegree ** 2 * (6.3 ** 2 - 3 ** 2));
+    expect(Math.abs(ratio - 1)).toBeLessThan(0.1);
+  });
+
+  it('of two blades’ distance is both paddlers’', () => {
+    const pair = exampleFit([exampleSeat(), exampleSeat()]);
+    const one = (more: object) =>
+      exampleFit([exampleSeat(), exampleSeat({ stroke: { catchPitchDeg: 38 }, ...more })]);
+    const apart = spreadOf(pair, 'bladeSpacing');
+    // The same body in both seats: half of the variance each.
+    expect(apart / (Math.SQRT2 * spreadOf(fit, 'catchReach'))).toBeCloseTo(1, 1);
+    expect(spreadOf(one({}), 'bladeSpacing')).toBeLessThan(apart);
   });
 });

@@ -5,6 +5,7 @@ import { withCoordinate } from '../../../core/document/fitting-coordinate.ts';
 import { createEvaluator } from '../../../core/evaluation/evaluator.ts';
 import type { Finding, Suggestion } from '../../../core/evaluation/finding.ts';
 import { DECIDED_SIGMAS } from '../../../core/evaluation/probability.ts';
+import { findQuantity } from '../../../core/evaluation/quantities.ts';
 import { suggestChange } from '../../../core/evaluation/suggest-change.ts';
 import { exampleFit, exampleSeat } from '../example/example-fit.ts';
 
@@ -20,6 +21,22 @@ const withPad = (more: Partial<Fit['seats'][number]['kneePad']>) => {
   const seat = exampleSeat();
   return exampleFit([{ ...seat, kneePad: { ...seat.kneePad, ...more } }]);
 };
+
+describe('a band narrower than a value’s own doubt', () => {
+  it('is entered by a quarter of its width (our own weighing)', () => {
+    const fit = exampleFit();
+    const report = evaluator.evaluate(fit);
+    const finding = report.findings.find((f) => f.quantity === 'trimRest')!;
+    const width = finding.band.max! - finding.band.min!;
+    const doubted = { ...finding, sd: width };
+    const suggestion = suggestChange({ evaluator, fit, report, finding: doubted });
+    if (suggestion.kind !== 'move') throw new Error('expected a move');
+    const { quantities } = evaluator.evaluate(withCoordinate(fit, suggestion, suggestion.to));
+    const inside = findQuantity(quantities, 'trimRest', null)!.value / width;
+    expect(inside).toBeGreaterThan(0.249);
+    expect(inside).toBeLessThan(0.29);
+  });
+});
 
 describe('suggestChange', () => {
   it('moves a misplaced pad back into its band, and no farther than it need', () => {

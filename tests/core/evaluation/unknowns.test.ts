@@ -1,5 +1,7 @@
 import { describe, expect, it } from 'vitest';
+import { shiftSeats } from '../../../core/crew/shift-seat.ts';
 import { createEvaluator } from '../../../core/evaluation/evaluator.ts';
+import { findQuantity } from '../../../core/evaluation/quantities.ts';
 import { toDegrees } from '../../../core/units/angle.ts';
 import { exampleFit, exampleSeat } from '../example/example-fit.ts';
 
@@ -56,5 +58,13 @@ describe('a place outside its usual band', () => {
     expect(finding.probability).toBe(1);
     expect(finding.instead!.at).toBe(0.15);
     expect(finding.instead!.to).toBeLessThan(finding.instead!.from);
+  });
+
+  it('of the knee along the boat is held against the whole setting moved: the stance is kept', () => {
+    const fit = shiftSeats(exampleFit(), [{ aft: 0.05, out: 0 }]);
+    const finding = evaluator.evaluate(fit).findings.find((f) => f.quantity === 'padAft')!;
+    expect(finding).toMatchObject({ severity: 'check', instead: { at: 0.2, quantity: 'trimRest' } });
+    const usual = evaluator.evaluate(shiftSeats(exampleFit(), [{ aft: 0.025, out: 0 }]));
+    expect(finding.instead!.to).toBeCloseTo(findQuantity(usual.quantities, 'trimRest', null)!.value, 9);
   });
 });

@@ -54,3 +54,13 @@ describe('a slip of stature or mass', () => {
     expect(bodySlips({ ...before, statureM: null }, now(1.2, null))).toEqual([]);
   });
 });
+
+it('a change needs 28 days (estimate): nearer ones show the time of day', () => {
+  const since = (day: string) =>
+    latestChange([
+      { takenOn: day, value: 1.6 },
+      { takenOn: '2026-03-29', value: 1.61 },
+    ]);
+  expect(since('2026-03-01')!.days).toBe(28);
+  expect(since('2026-03-02')).toBe(null);
+});

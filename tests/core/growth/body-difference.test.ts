@@ -72,3 +72,18 @@ describe('athleteForFit', () => {
     expect(athleteForFit(copy, newer({ statureM: 1.56, consent }))).not.toHaveProperty('consent');
   });
 });
+
+describe('the edges of a difference', () => {
+  it('are half a centimetre and a kilogram (estimates)', () => {
+    expect(bodyDifference(copy, newer({ massKg: 44.99 }))).toBe(null);
+    expect(bodyDifference(copy, newer({ massKg: 45 }))!.massKg).toBe(1);
+    expect(bodyDifference(copy, newer({ statureM: 1.5249 }))).toBe(null);
+    expect(bodyDifference(copy, newer({ statureM: 1.5251 }))!.statureM).toBeCloseTo(0.0051, 9);
+  });
+
+  it('do not hide a reading corrected on its own day', () => {
+    const tape = { ...copy.tape, footLength: { valueM: 0.239, takenOn: '2026-03-01' } };
+    expect(bodyDifference(copy, newer({ tape }))!.tape).toEqual(['footLength']);
+    expect(athleteForFit(copy, newer({ tape })).tape.footLength!.valueM).toBe(0.239);
+  });
+});

@@ -45,3 +45,9 @@ describe('growthChanges', () => {
     expect(growthChanges(evaluator, { fit: empty, seat: 0, newest }).fit.seats[0]!.athlete).toBe(null);
   });
 });
+
+it('worse is later in the order of severities: from good to stop by four steps', () => {
+  const effect = { id: 'frontKnee', seat: 0, unit: 'rad', from: 2, to: 1 } as const;
+  expect(worsening({ ...effect, severityFrom: 'good', severityTo: 'stop' })).toBe(4);
+  expect(worsening({ ...effect, severityFrom: 'change', severityTo: 'check' })).toBe(-1);
+});

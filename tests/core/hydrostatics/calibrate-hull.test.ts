@@ -143,3 +143,19 @@ describe('calibrateHull', () => {
     if (reason === 'does-not-fit') expect('residualM' in result && result.residualM).toBeGreaterThan(0.03);
   });
 });
+
+describe('a check that does not fit', () => {
+  it('is refused from a residual of 3 cm on (estimate)', () => {
+    const hull = sampleHull(SAMPLE_HULLS[0]!);
+    // Alone read too high, loaded too deep: no shape floats so.
+    const misread = (off: number) => calibrateHull(hull, readings(hull, [off, off, -off, -off]), boat);
+    const taken = misread(0.0337);
+    const refused = misread(0.0342);
+    if (taken.kind !== 'calibrated' || refused.kind === 'calibrated') throw new Error('other way about');
+    if (refused.reason !== 'does-not-fit') throw new Error(refused.reason);
+    expect(taken.residualM).toBeGreaterThan(0.0295);
+    expect(taken.residualM).toBeLessThanOrEqual(0.03);
+    expect(refused.residualM).toBeGreaterThan(0.03);
+    expect(refused.residualM).toBeLessThan(0.0305);
+  });
+});

@@ -163,3 +163,22 @@ describe(`finite input never gives NaN, seed ${SEED}`, () => {
     );
   });
 });
+
+describe('a box held at a heel', () => {
+  it('has the freeboard of its low side at both ends, whichever side that is: (D − T − B/2·tan φ)·cos φ', () => {
+    const [B, D, KG] = [0.5, 0.4, 0.12];
+    const hull = box(5, B, D);
+    for (const heel of [-0.2, 0.2]) {
+      const rest = floatAtRest(hull, {
+        masses: [{ mass: 375, x: 0, y: 0, z: KG }],
+        waterDensity: 1000,
+        heel,
+      });
+      if (rest.kind !== 'afloat') throw new Error(rest.kind);
+      const low = (D - 0.15 - (B / 2) * Math.tan(0.2)) * Math.cos(0.2);
+      expect(rest.freeboardBow).toBeCloseTo(low, 9);
+      expect(rest.freeboardStern).toBeCloseTo(low, 9);
+      expect(rest.leastFreeboard.value).toBeCloseTo(low, 9);
+    }
+  });
+});

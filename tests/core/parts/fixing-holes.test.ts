@@ -1,5 +1,5 @@
 import { describe, expect, it } from 'vitest';
-import { boltsAcross } from '../../../core/parts/fixing-holes.ts';
+import { boltsAcross, holeAt } from '../../../core/parts/fixing-holes.ts';
 import { inPart } from '../../../core/parts/part.ts';
 import { workParts } from '../../../core/setout/work-parts.ts';
 import { notEmpty } from '../../not-empty.ts';
@@ -81,5 +81,22 @@ describe('bolts and screws of the made-up seat', () => {
     const [a, b] = own(screwed.rearRest);
     expect(a!.across).toBeCloseTo(-b!.across, 9);
     expect(screwed.rearRest.shape.half - Math.abs(a!.across)).toBeGreaterThanOrEqual(EDGE - 1e-9);
+  });
+});
+
+describe('how far a hole goes up into its block', () => {
+  // Common practice, no source: 30 mm of wood at most, and 8 mm left above the point.
+  const shape = { baseFore: 0.1, baseAft: -0.1, topFore: 0.1, topAft: -0.1, half: 0.07 };
+  it.each([
+    [0.05, 0.03],
+    [0.038, 0.03],
+    [0.03, 0.022],
+    [0.005, 0],
+  ])('of %f m: %f m', (height, depth) => {
+    const block = { ...shape, foreHeight: height, aftHeight: height };
+    const hole = holeAt({ ...at(0), shape: block }, { x: -0.175, y: 0.035 }, 0.0065);
+    expect(hole.to.z - wide.heightM).toBeCloseTo(depth, 12);
+    // A bolt's head and washer stand out 6 mm under a board of 8 mm.
+    expect(hole.from.z - wide.heightM).toBeCloseTo(-0.014, 12);
   });
 });

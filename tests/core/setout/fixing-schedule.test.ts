@@ -53,6 +53,11 @@ describe('what a fixing bears', () => {
     expect(padForce(bolted.work, 2).holdsN).toBeCloseTo(1303, 0);
   });
 
+  it('holds 890 N with a screw of 4, worked likewise', () => {
+    // 0.11 × 0.96 × 450 = 47.52 N/mm²; × 4 × 8 = 1521 N; × 0.7 / 1.2 = 887 N.
+    expect(padForce(out.work, 4).holdsN).toBeCloseTo(887, 0);
+  });
+
   it('is shared among the fixings, and its margin is said', () => {
     const [two, four] = [2, 4].map((count) => padForce(out.work, count));
     expect(two!.eachN).toBeCloseTo(2 * four!.eachN, 9);

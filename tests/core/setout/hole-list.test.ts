@@ -41,6 +41,12 @@ describe('rows of holes at the hardware’s pitch', () => {
     expect(aftmost(listed({}))).toBeLessThan(-800);
     expect(aftmost(listed(short))).toBeGreaterThanOrEqual(-800 + 3.25 + 4);
     expect(aftmost(listed(short))).toBeLessThan(-800 + 3.25 + 4 + 20);
+    // Wherever the board ends within a step.
+    for (let end = 0.78; end < 0.8; end += 0.002) {
+      const room = aftmost(listed({ aftEndXM: frame.stationX - end })) + 1000 * end;
+      expect(room).toBeGreaterThanOrEqual(3.25 + 4 - 1e-6);
+      expect(room).toBeLessThan(3.25 + 4 + 20);
+    }
     // The present place is listed even off the board, where a caution names it.
     expect(listed({ aftEndXM: frame.stationX - 0.5 })[0]!.holes.map(({ now }) => now)).toContain(true);
   });

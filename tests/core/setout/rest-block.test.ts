@@ -55,4 +55,14 @@ describe('the rear rest as it is made', () => {
     const base = restBaseCorners(block);
     expect(Math.abs(areaOf(base))).toBeCloseTo(140 * (depth + block.footAhead), 6);
   });
+
+  it('on rails is cut off at their top: its face begins where it comes down to them', () => {
+    const rails = [{ fitting: 'rearRest' as const, apartM: 0.06, heightM: 0.012, holeM: 0.0085 }];
+    const { rest: block } = inventedSetOut({ hardware: { rails } }).fittings;
+    expect(block.height).toBeCloseTo(50, 9);
+    expect(block.footAhead).toBeCloseTo((50 - 12) / Math.tan(60 * DEG), 9);
+    const [foot, edge] = restProfile(block);
+    expect(foot![1]).toBeCloseTo(12, 9);
+    expect(Math.atan2(edge![1] - foot![1], foot![0] - edge![0]) / DEG).toBeCloseTo(60, 9);
+  });
 });

@@ -2,8 +2,10 @@ import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { estimateBody } from '../../../core/body/estimate-body.ts';
 import { solveStance } from '../../../core/posture/solve-stance.ts';
+import { FREE_FORCE_SD } from '../../../core/support/blade-force.ts';
 import { driveLoads } from '../../../core/support/drive-loads.ts';
 import { supportLoads } from '../../../core/support/support-loads.ts';
+import { GRAVITY } from '../../../core/units/gravity.ts';
 import { exampleSeat } from '../example/example-fit.ts';
 
 const body = estimateBody({ stature: 1.8, mass: 80, sex: 'male' });
@@ -67,5 +69,42 @@ describe('the drive', () => {
       }),
       { seed: 31 },
     );
+  });
+});
+
+describe('where the model of the drive ends (our own estimates)', () => {
+  const { kneeContact, frontBall } = base.points;
+  const sideways = (ahead: number) => {
+    const points = { ...base.points, frontBall: { ...frontBall, x: kneeContact.x + ahead } };
+    return driveLoads({ ...base, points }, { forceN: 200, atZ: 0, atY: kneeContact.y + 0.3 }).padSidewaysN;
+  };
+
+  it('knee and foot count as at least 20 cm apart along the boat', () => {
+    // The couple by hand: 200 N × 0.3 m over the lever.
+    expect(sideways(0.4)).toBeCloseTo(60 / 0.4, 9);
+    expect(sideways(0.21)).toBeCloseTo(60 / 0.21, 9);
+    for (const ahead of [0.2, 0.1, -0.3]) expect(sideways(ahead)).toBeCloseTo(60 / 0.2, 9);
+  });
+
+  it('the contacts carry at least a fifth of the weight, however much the blade lifts', () => {
+    const weight = base.totalMassKg * GRAVITY;
+    const carried = (lift: number) => {
+      const { knee, rearFoot, frontFoot } = driveLoads(base, {
+        forceN: 0,
+        atZ: 0,
+        atY: 0,
+        liftN: lift * weight,
+      }).loadsN;
+      return (knee + rearFoot + frontFoot) / weight;
+    };
+    expect(carried(0.79)).toBeCloseTo(0.21, 9);
+    for (const lift of [0.8, 0.9, 1.5]) expect(carried(lift)).toBeCloseTo(0.2, 9);
+  });
+
+  it('an unknown push across is that of a shaft leaning out or in by 11°, lift that of 17° along the boat', () => {
+    // Two standard deviations, as the source says of them.
+    const lean = (sd: number) => (Math.atan(2 * sd) * 180) / Math.PI;
+    expect(lean(FREE_FORCE_SD.out)).toBeCloseTo(11.3, 1);
+    expect(lean(FREE_FORCE_SD.lift)).toBeCloseTo(16.7, 1);
   });
 });

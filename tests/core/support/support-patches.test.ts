@@ -40,3 +40,14 @@ describe('the patch of the toes', () => {
       expect(toesWith(x, y)).toEqual(upright);
   });
 });
+
+describe('the patch of the knee', () => {
+  it.each([
+    ['flat and hard', 7, { recessDepthM: 0, foamGiveM: 0 }],
+    ['deep', 10, { recessDepthM: 0.05, foamGiveM: 0.01 }],
+  ])('on a %s pad is %i cm across: 7 to 10 cm, our own estimate', (_, across, pad) => {
+    const { knee } = supportPatches(stance, { ...seat, kneePad: { ...seat.kneePad, ...pad } });
+    const xs = knee.map(({ x }) => x);
+    expect(100 * (Math.max(...xs) - Math.min(...xs))).toBeCloseTo(across, 9);
+  });
+});
