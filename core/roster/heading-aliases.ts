@@ -72,6 +72,7 @@ export const TAPE_ALIASES: Readonly<Record<TapeMeasure, readonly string[]>> = {
     'Térdmagasság ülve',
     'Altura de la rodilla, sentado',
     'Wysokość kolana, siedząc',
+    'Wysokość kolana w siadzie',
     '坐姿膝高',
     'Knee height',
     'Kniehöhe',
@@ -112,7 +113,14 @@ export const TAPE_ALIASES: Readonly<Record<TapeMeasure, readonly string[]>> = {
   ],
   crotchHeight: ['Schritthöhe', 'Ágyékmagasság', 'Altura de la entrepierna', 'Wysokość krocza', '胯高'],
   tibialHeight: ['Schienbeinhöhe', 'Sípcsontmagasság', 'Altura tibial', 'Wysokość piszczeli', '胫骨高'],
-  poplitealHeight: ['Kniekehle', 'Térdhajlat magassága', 'Corva', 'Dół podkolanowy', '腘窝高'],
+  poplitealHeight: [
+    'Kniekehle',
+    'Térdhajlat magassága',
+    'Corva',
+    'Dół podkolanowy',
+    'Wysokość dołu podkolanowego',
+    '腘窝高',
+  ],
   sittingHeight: [
     'Sitzhöhe',
     'Ülőmagasság',
