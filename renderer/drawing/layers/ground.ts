@@ -143,6 +143,12 @@ function footRuler(
   }
 }
 
+/** A ruler's name in capitals, but for the unit at its end: cm is no CM. */
+export function rulerName(text: string, unit: string): string {
+  const name = text.endsWith(unit) ? text.slice(0, -unit.length) : text;
+  return name.toUpperCase() + text.slice(name.length);
+}
+
 function lengthRuler(pen: Pen, scene: Scene): void {
   const { layout, picture, seat, format } = scene;
   const { plan } = layout.windows;
@@ -154,7 +160,7 @@ function lengthRuler(pen: Pen, scene: Scene): void {
   ).toUpperCase();
   const half = pen.widthOf(name, 'caption') / 2;
   const hasRoom = zero - half > plan.left + 90 && zero + half < right(plan) - 70;
-  const aft = say('drawing.ruler.aft', { unit: format.lengthUnit }).toUpperCase();
+  const aft = rulerName(say('drawing.ruler.aft', { unit: format.lengthUnit }), format.lengthUnit);
   const forward = say('drawing.ruler.forward').toUpperCase();
   footRuler(pen, scene, {
     window: plan,
