@@ -3,6 +3,7 @@ import { afterAll, beforeAll, describe, expect, it } from 'vitest';
 import { cases } from '../cases.ts';
 import { exampleFit, exampleSeat } from '../core/example/example-fit.ts';
 import { english } from '../english.ts';
+import { notEmpty } from '../not-empty.ts';
 import { barriersInBothThemes } from './barriers.ts';
 import { handlePlace, nextFrame } from './hand.ts';
 import { type RunningProgram, startProgram } from './harness.ts';
@@ -182,8 +183,11 @@ describe.each(WINDOWS.slice(0, cases(1, 4)))('a window of %s', (_, viewport, dev
 });
 
 describe('a tablet that is touched', () => {
-  it('has targets of 44 px in card and margin, and the card whole', async () => {
-    const touched = { hasTouch: true, isMobile: true, viewport: { width: 800, height: 1200 } };
+  it.each([
+    { width: 800, height: 1200 },
+    { width: 1024, height: 700 },
+  ])('has targets of 44 px in card and margin, and the card whole: $width × $height', async (viewport) => {
+    const touched = { hasTouch: true, isMobile: true, viewport };
     const tablet = await program.openBrowser({ ...touched, reducedMotion: 'reduce' });
     const { id } = await callFromPage(tablet, 'fits.create', { fit: exampleFit() });
     await goTo(tablet, `#/fits/${id}`);
@@ -205,6 +209,13 @@ describe('a tablet that is touched', () => {
     expect(small).toEqual([]);
     const cut = await tablet.locator('.part-card').evaluate((card) => card.scrollHeight - card.clientHeight);
     expect(cut).toBeLessThanOrEqual(1);
+    await soon(() => tablet.locator('.part-card td').filter({ hasText: /^–$/ }).count()).toBe(0);
+    const cells = await tablet
+      .locator('.part-card td')
+      .evaluateAll((all) =>
+        all.map((cell) => [cell.textContent, cell.scrollWidth - cell.clientWidth] as const),
+      );
+    expect(notEmpty(cells).filter(([, over]) => over > 1)).toEqual([]);
     await tablet.context().close();
   });
 });
