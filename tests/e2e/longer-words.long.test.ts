@@ -8,6 +8,8 @@ import { callFromPage, goTo, settled } from './screens.ts';
 /** The smallest window that the program is made for, pixels. */
 const SMALLEST = { width: 1024, height: 700 };
 
+const LANGUAGES = ['de', 'es', 'hu', 'pl', 'zh'] as const;
+
 let program: RunningProgram;
 let routes: readonly string[];
 
@@ -71,6 +73,16 @@ async function cutOnEveryPage(page: Page): Promise<string[]> {
   return found;
 }
 
+/** The program in a language, in a window of a size. */
+async function openIn(language: (typeof LANGUAGES)[number], viewport: typeof SMALLEST): Promise<Page> {
+  const page = await program.openBrowser({ viewport });
+  const display = await callFromPage(page, 'display.read', {});
+  await callFromPage(page, 'display.keep', { ...display, language });
+  await page.reload();
+  await page.locator(`html[lang=${language}]`).waitFor();
+  return page;
+}
+
 describe('a window of 1024 × 700', () => {
   it('cuts nothing off in a language 40 % longer than English', async () => {
     const page = await program.openBrowser({ viewport: SMALLEST });
@@ -78,12 +90,18 @@ describe('a window of 1024 × 700', () => {
     expect(await cutOnEveryPage(page)).toEqual([]);
   });
 
-  it.each(['de', 'es', 'hu', 'pl', 'zh'] as const)('cuts nothing off in %s', async (language) => {
-    const page = await program.openBrowser({ viewport: SMALLEST });
-    const display = await callFromPage(page, 'display.read', {});
-    await callFromPage(page, 'display.keep', { ...display, language });
-    await page.reload();
-    await page.locator(`html[lang=${language}]`).waitFor();
+  it.each(LANGUAGES)('cuts nothing off in %s', async (language) => {
+    const page = await openIn(language, SMALLEST);
     expect(await cutOnEveryPage(page)).toEqual([]);
+  });
+});
+
+describe('the card of the part in hand', () => {
+  it.each(LANGUAGES)('stands still beside the drawing in %s, whichever tab is chosen', async (language) => {
+    const page = await openIn(language, { width: 1280, height: 800 });
+    await goTo(page, routes.find((route) => /^#\/fits\/[0-9a-f-]{36}$/.test(route))!);
+    const card = page.locator('.part-card');
+    await card.getByRole('tab').last().click();
+    expect(await card.evaluate((box) => [box.scrollWidth - box.clientWidth, box.scrollLeft])).toEqual([0, 0]);
   });
 });
