@@ -43,3 +43,18 @@ describe('proportions of juniors', () => {
     expect(shiftOf(null)).toEqual({});
   });
 });
+
+it('the children’s reference counts whole to the fifteenth birthday, then a quarter less each year (estimate)', () => {
+  const stature = 1.75;
+  const adult = SURVEY_MODELS.male.line('sittingHeight', stature, 45).value;
+  for (const [age, weight] of [
+    [14, 1],
+    [15, 0.75],
+    [16, 0.5],
+    [17, 0.25],
+  ] as const)
+    expect(shiftOf(age, 'male', stature).sittingHeight).toBeCloseTo(
+      weight * (sittingShare(age, 'male') * stature - adult),
+      12,
+    );
+});

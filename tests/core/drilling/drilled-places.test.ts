@@ -5,6 +5,7 @@ import { drilledPlaces } from '../../../core/drilling/drilled-places.ts';
 import { drillingModel, USUAL_DRILLING } from '../../../core/drilling/drilling-model.ts';
 import { drillingWishes } from '../../../core/drilling/drilling-wish.ts';
 import { movedFit } from '../../../core/drilling/given-up.ts';
+import type { PlanPoint } from '../../../core/parts/part.ts';
 import { inventedFit, ROWS_OF_HOLES } from '../setout/invented-set-out.ts';
 import { exactSolver } from './highs-solver.ts';
 
@@ -55,4 +56,30 @@ describe('places on holes that are drilled', () => {
     const hardware = { ...drilled.boat.hardware, rails };
     expect(drilledPlaces({ ...drilled, boat: { ...drilled.boat, hardware } }, 0, 'kneePad')).toEqual([]);
   });
+});
+
+it('two holes count as straight across within the play of their bolts: 0.6 mm along the boat', () => {
+  const fit = inventedFit({ hardware: ROWS_OF_HOLES });
+  const [one, other] = drillingWishes([fit], () => 0)[0]!.bolts as [PlanPoint, PlanPoint];
+  const places = (aslantM: number) =>
+    drilledPlaces(drilledAt(fit, [one, { ...other, x: other.x + aslantM }]), 0, 'kneePad');
+  expect(places(0.0005)).toHaveLength(1);
+  expect(places(0.0007)).toEqual([]);
+});
+
+it('rails too short to keep a bolt from both ends hold none', () => {
+  const board = inventedFit().boat.floorboard;
+  const wish = (fore: number) => ({
+    fit: 0,
+    seat: 0,
+    fitting: 'kneePad' as const,
+    bolts: [{ x: 0.01, y: 0.03 }],
+    toleranceM: 0.05,
+    rails: [0, fore] as const,
+  });
+  const ways = (fore: number) =>
+    drillingModel([wish(fore)], { ...USUAL_DRILLING, board, known: [] }).standings[0]!;
+  // 12 mm from each end.
+  expect(ways(0.0239)).toEqual([]);
+  expect(ways(0.0241)).toMatchObject([{ dx: expect.closeTo(0.002, 3) }]);
 });

@@ -92,3 +92,21 @@ describe('leastInside', () => {
     expect(leastInside(distance, upright)).toBeCloseTo(-0.02 / Math.SQRT2 - 0.004, 12);
   });
 });
+
+it('an edge along a hull that is narrow amidships is nearest there, not at its ends', () => {
+  const stations = [-2, -1, 0, 1, 2].map((x) => {
+    const half = 0.2 + 0.05 * x ** 2;
+    return {
+      x,
+      section: straightEdges([
+        [0, 0],
+        [half, 0],
+        [half, 0.5],
+      ]),
+    };
+  });
+  const skin = innerSkin(madeHull({ name: 'waisted', stations }), 0);
+  const ends = [-1, 1].map((x) => ({ x, y: 0.15, z: 0.3 }));
+  expect(leastInside(skin, { vertices: ends, edges: [] })).toBeCloseTo(0.1, 3);
+  expect(leastInside(skin, { vertices: ends, edges: [[0, 1]] })).toBeCloseTo(0.05, 3);
+});

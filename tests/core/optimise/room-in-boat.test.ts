@@ -141,3 +141,11 @@ describe('along the boat', () => {
     expect(inBoat(usual, placeIn(boatWith({ hardware }))).kneePad.aftM).toBe(0.13);
   });
 });
+
+it('a pad goes to the nearest hole of its row, not to the one before', () => {
+  const boat = boatWith({ hardware: { padHolePitchM: 0.025 } });
+  const at = (aftM: number) =>
+    inBoat({ ...usual, kneePad: { ...usual.kneePad, aftM } }, placeIn(boat)).kneePad.aftM;
+  expect(at(0.187)).toBeCloseTo(0.175, 9);
+  expect(at(0.188)).toBeCloseTo(0.2, 9);
+});

@@ -125,3 +125,13 @@ describe('fromSingle', () => {
     expect(seat.side).toBe('right');
   });
 });
+
+it('a single’s pad is raised in a crew by as much as crews’ pads usually are', () => {
+  const own = usualSetting(man, 1, 'left');
+  const raised = { ...own, kneePad: { ...own.kneePad, heightM: own.kneePad.heightM + 0.01 } };
+  for (const crew of [2, 4]) {
+    const there = fromSingle(raised, man, { crew, side: 'left' }).kneePad.heightM;
+    expect(there).toBeCloseTo(usualSetting(man, crew, 'left').kneePad.heightM + 0.01, 12);
+    expect(there).toBeGreaterThan(raised.kneePad.heightM);
+  }
+});

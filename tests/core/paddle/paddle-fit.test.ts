@@ -6,9 +6,10 @@ import { paddleOf } from '../../../core/evaluation/paddle-quantities.ts';
 import { hullOfBoat } from '../../../core/hull/hull-of-boat.ts';
 import { usualHull } from '../../../core/hull/usual-hull.ts';
 import { sheerZAt, waterZAt } from '../../../core/paddle/beside-hand.ts';
-import { mainReason } from '../../../core/paddle/length-changes.ts';
+import { lengthChanges, mainReason } from '../../../core/paddle/length-changes.ts';
 import { midDrive } from '../../../core/paddle/mid-drive.ts';
 import { paddleFit } from '../../../core/paddle/paddle-fit.ts';
+import { toRadians } from '../../../core/units/angle.ts';
 import { exampleAthlete, exampleFit, exampleSeat } from '../example/example-fit.ts';
 import { valuesOf } from '../example/values-of.ts';
 
@@ -183,4 +184,14 @@ describe('heights beside the hand', () => {
     expect(sheerZAt(hull, 99)).toBe(sheerZAt(hull, hull.foreX));
     expect(sheerZAt(hull, -99)).toBe(sheerZAt(hull, hull.aftX));
   });
+});
+
+it('a trunk more upright than 35° asks for a longer paddle, by its height’s cosine; the rest is the body’s', () => {
+  const middle = { ...midDrive({ body, seat, stances }), trunkPitch: toRadians(20), topHandOver: 0.2 };
+  const given = { middle, kneeOverWater: 0.145, usualHand: 0.19, trunk: 0.5 };
+  const changes = lengthChanges(0.15, given);
+  expect(changes.lean).toBeCloseTo(0.5 * (Math.cos(Math.PI / 9) - Math.cos((35 * Math.PI) / 180)), 12);
+  expect(changes.lean).toBeGreaterThan(0.05);
+  expect(changes.hand).toBeCloseTo(0.01, 12);
+  expect(changes.knee + changes.lean + changes.hand + changes.body).toBeCloseTo(0.15, 12);
 });

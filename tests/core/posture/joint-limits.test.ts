@@ -68,3 +68,24 @@ describe('jointLimits', () => {
     expect(limitsWith(limit('rearAnklePlantarflexion', 20))).toEqual(USUAL);
   });
 });
+
+// AAOS handbook (hip 30° of extension at most, 120° of flexion, knee 135°, trunk 80° forward, 35° sideways, 45° turned) and Soucie
+// et al. 2011 (knee 142°, ankle 17° up), both from memory. Neutral-zero method: a straight limb is 180°, an ankle 90°.
+it('anatomy’s limits are the published ranges of motion', () => {
+  const { kneelingHipMost, ...others } = Object.fromEntries(
+    Object.entries(LIMITS).map(([name, at]) => [name, Math.round(deg(at))]),
+  );
+  expect(kneelingHipMost).toBeGreaterThanOrEqual(180 + 20);
+  expect(kneelingHipMost).toBeLessThanOrEqual(180 + 30);
+  expect(others).toEqual({
+    frontHipLeast: 180 - 120,
+    frontKneeLeast: 180 - 135,
+    kneelingKneeLeast: 180 - 142,
+    frontAnkleLeast: 90 - 17,
+    trunkPitchMost: 80,
+    trunkRollMost: 35,
+    pelvisYawMost: 45,
+    // Our own estimate.
+    thighMost: 40,
+  });
+});

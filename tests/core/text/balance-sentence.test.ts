@@ -41,3 +41,11 @@ describe('balanceSentence', () => {
       expect(balanceSentence(demand)).not.toMatch(/\bsafe|NaN|Infinity|null/);
   });
 });
+
+it('weight within a millimetre of the centreline is over it: no pad is set finer', () => {
+  const at = (offCentre: number) => balanceSentence({ ...tippy, offCentre, steadyMoment: 0.9 });
+  for (const side of [-1, 1]) {
+    expect(at(side * 0.0009)).toMatch(/over the centreline/);
+    expect(at(side * 0.0011)).toMatch(/1 mm to the (left|right)/);
+  }
+});

@@ -2,11 +2,13 @@ import { describe, expect, it } from 'vitest';
 import type { Finding } from '../../../core/evaluation/finding.ts';
 import { QUANTITIES } from '../../../core/evaluation/quantities.ts';
 import { plainFormat } from '../../../core/text/format.ts';
+import { inDoubt } from '../../../core/text/in-doubt.ts';
 import {
   athleteSentence,
   bandText,
   bodyNoteSentence,
   coachSentence,
+  english,
   findingTitle,
   notAfloatSentence,
   quantityName,
@@ -113,4 +115,20 @@ describe('sentences', () => {
       /Foot length/,
     );
   });
+});
+
+it('of two sides the likelier is said: outside from one half on', () => {
+  const said = (probability: number) =>
+    inDoubt(
+      { probability },
+      { inside: 'IN', outside: 'OUT', isOutside: probability > 0.5 },
+      {
+        words: english,
+        reader: 'coach',
+      },
+    );
+  expect(said(0.55)).toContain('OUT');
+  expect(said(0.55)).not.toContain('IN');
+  expect(said(0.45)).toContain('IN');
+  expect(said(0.45)).not.toContain('OUT');
 });

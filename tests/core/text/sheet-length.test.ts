@@ -1,6 +1,13 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
-import { bareLength, millimetres, wholeMillimetres, writtenLength } from '../../../core/text/sheet-length.ts';
+import {
+  bareLength,
+  millimetres,
+  tapeReadingBelow,
+  wholeMillimetres,
+  writtenLength,
+} from '../../../core/text/sheet-length.ts';
+import { inchFraction } from '../../../core/units/inch-fraction.ts';
 
 const SEED = 20260507;
 /** Half of 1/32 in, the finest that an inch tape is read to, millimetres. */
@@ -72,4 +79,16 @@ describe('a length on a sheet', () => {
     expect(wholeMillimetres(0.1756)).toBe(176);
     expect(Object.is(wholeMillimetres(-0.0001), 0)).toBe(true);
   });
+});
+
+it('a least size is read down, never up: 59.9 mm is 59, and 2 11/32 in', () => {
+  expect(tapeReadingBelow(59.9, 'mm')).toBe(59);
+  expect(tapeReadingBelow(60, 'mm')).toBe(60);
+  // 2 11/32 in are 59.53 mm, 2 3/8 are 60.33.
+  expect(tapeReadingBelow(60.2, 'in')).toBeCloseTo(59.53, 2);
+});
+
+it('less than half of 1/32 in is 0, without a sign', () => {
+  expect(inchFraction(-1 / 128)).toBe('0');
+  expect(inchFraction(-1 / 32)).toBe('-1/32');
 });

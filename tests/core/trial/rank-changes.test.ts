@@ -9,6 +9,8 @@ import type { Report } from '../../../core/evaluation/report.ts';
 import { worsening } from '../../../core/evaluation/side-effects.ts';
 import { usualHull } from '../../../core/hull/usual-hull.ts';
 import { firstSetting } from '../../../core/optimise/first-setting.ts';
+import { HELPS } from '../../../core/trial/helps.ts';
+import { leverWeight } from '../../../core/trial/levers.ts';
 import { BODY_PLACES, type Trial, trialSchema } from '../../../core/trial/observation.ts';
 import { type RankedChange, rankChanges } from '../../../core/trial/rank-changes.ts';
 import { cases } from '../../cases.ts';
@@ -218,4 +220,28 @@ describe('rankChanges', () => {
     const locked = exampleFit([exampleSeat({ locks: ['kneePad', 'rearRest', 'frontFoot', 'paddle'] })]);
     expect(rankChanges(evaluator, { fit: locked, trial: tippy }).changes).toEqual([]);
   });
+});
+
+it('enough is enough, and what worsens something counts half: our own weighing', () => {
+  const fit = exampleFit();
+  const observations = [
+    bow,
+    { kind: 'body' as const, place: 'rearToes' as const, feeling: 'ache' as const, strength: 2 },
+  ];
+  const { soFar, changes } = rankChanges(evaluator, { fit, trial: trial(observations) });
+  const enough = (answered: number) => Math.min(answered, 1.5);
+  expect(changes.some(({ answers }) => answers.some(({ answered }) => answered > 1.6))).toBe(true);
+  for (const { answers, gains, coordinate, from, to, worsens, basis, relevance } of notEmpty(changes)) {
+    gains.forEach((gain, i) => {
+      expect(gain).toBeCloseTo(enough(answers[i]!.answered) - enough(soFar[i]!.answered), 12);
+    });
+    if (basis === 'practice') continue;
+    const whole = observations.reduce((sum, observation, i) => {
+      const helps = gains[i]! >= HELPS;
+      return (
+        sum + (helps ? leverWeight(observation, { coordinate, by: to - from }) * observation.strength : 0)
+      );
+    }, 0);
+    expect(relevance).toBe(worsens ? whole / 2 : whole);
+  }
 });

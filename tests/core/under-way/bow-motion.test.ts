@@ -1,5 +1,6 @@
 import { describe, expect, it } from 'vitest';
 import { evaluateFit } from '../../../core/evaluation/evaluator.ts';
+import { strokeCycle } from '../../../core/stroke/stroke-cycle.ts';
 import { strokeOfFit } from '../../../core/stroke/stroke-of-fit.ts';
 import { type MovingBoat, motionAt, restAt } from '../../../core/under-way/boat-motion.ts';
 import { bowMotion, INSTANTS_PER_STROKE } from '../../../core/under-way/bow-motion.ts';
@@ -129,4 +130,29 @@ describe('bowMotion of the example single', () => {
     expect(bowMotion(crew, afloat, { ...asked, ratePerMin: 0 })).toBeNull();
     expect(bowMotion({ ...crew, seats: [null] }, afloat, asked)).toBeNull();
   });
+});
+
+it('the bow at rest at every instant is where floating the boat at each puts it, in a hull full at one end', () => {
+  const stations = Array.from({ length: 41 }, (_, i) => {
+    const share = i / 20 - 1;
+    const plan = 0.2 * (1 - share ** 2) * (1 - 0.85 * share);
+    const section = [0, 0.25, 0.5, 0.75, 1].map((t): [number, number] => [plan * Math.sqrt(t), 0.3 * t]);
+    return { xM: 2.6 * share, section };
+  });
+  const fit = exampleFit();
+  const boat = { ...fit.boat, hull: { kind: 'offsets' as const, stations } };
+  // No blade: the body's weight alone moves the boat.
+  const stroke = { driveForceN: 1e-9 };
+  const own = { ...fit, boat, seats: fit.seats.map((seat) => ({ ...seat, stroke })) };
+  const report = evaluateFit(own);
+  const rest = report.afloat.ready;
+  if (rest.kind !== 'afloat') throw new Error(rest.kind);
+  expect(rest.waterplane.lcf).toBeLessThan(-0.25);
+  const crew = strokeOfFit(own, report);
+  const bows = strokeCycle(crew, 24).map(({ afloat }) => {
+    if (afloat.kind !== 'afloat') throw new Error(afloat.kind);
+    return 2.6 * Math.tan(afloat.trim) - afloat.draft;
+  });
+  const motion = bowMotion(crew, rest, { ratePerMin: 60, speed: 4.2, surgeDamping: 28 })!;
+  expect(motion.stillSwing / (Math.max(...bows) - Math.min(...bows))).toBeCloseTo(1, 1);
 });

@@ -45,3 +45,9 @@ describe('strips of a box', () => {
     expect(salt! / fresh!).toBeCloseTo(1.025, 9);
   });
 });
+
+it('strips of a box that lies bow up are as deep as the water over the floor there: draft less x·tan(trim)', () => {
+  const trimmed = { ...level, trim: 0.03 };
+  for (const { x, half } of stripsOf(hull, trimmed, immersedProperties(hull, trimmed)))
+    expect(half.z[0]).toBeCloseTo(-(DRAFT - x * Math.tan(0.03)), 9);
+});
