@@ -1,10 +1,19 @@
 import { describe, expect, it } from 'vitest';
+import { bodyOfAthlete } from '../../../core/body/body-of-athlete.ts';
 import type { Fit } from '../../../core/document/fit-schema.ts';
 import type { Pins } from '../../../core/document/seat-schema.ts';
+import { boatState, loadsAboard } from '../../../core/evaluation/boat-state.ts';
+import { computeBoat } from '../../../core/evaluation/computed-fit.ts';
 import { PINNED_SD_DEG, type SpreadSources } from '../../../core/evaluation/doubt-sources.ts';
 import { createEvaluator } from '../../../core/evaluation/evaluator.ts';
+import { floatSlopes } from '../../../core/evaluation/float-slopes.ts';
+import { productOf } from '../../../core/evaluation/measured-rows.ts';
 import { findQuantity, type QuantityId } from '../../../core/evaluation/quantities.ts';
 import { heldSpreads, withSpreads } from '../../../core/evaluation/quantity-spreads.ts';
+import { seatRows } from '../../../core/evaluation/seat-rows.ts';
+import { seatFrame, solveSeat } from '../../../core/evaluation/seat-state.ts';
+import { withUnpinnedCatch } from '../../../core/evaluation/unpinned-catch.ts';
+import { keyOf } from '../../../core/evaluation/value-table.ts';
 import { usualHull } from '../../../core/hull/usual-hull.ts';
 import { notEmpty } from '../../not-empty.ts';
 import { exampleAthlete, exampleFit, exampleSeat } from '../example/example-fit.ts';
@@ -162,4 +171,34 @@ describe('whose doubt a value’s is', () => {
     expect(apart / (Math.SQRT2 * spreadOf(fit, 'catchReach'))).toBeCloseTo(1, 1);
     expect(spreadOf(one({}), 'bladeSpacing')).toBeLessThan(apart);
   });
+});
+
+it('a trunk read on a picture is uninformed where its doubt stays over nine tenths of that before', () => {
+  const key = keyOf('trunkPitch', 0);
+  const boat = boatState(fit);
+  // Readings of these standard deviations leave 0.85 and 0.91 of it.
+  const shares = [6, 8].map((sdDeg) => {
+    const seat = exampleSeat({
+      pins: { trunkPitchDeg: 12 },
+      pinReadings: { trunkPitchDeg: { atDeg: 12, sdDeg } },
+    });
+    const body = bodyOfAthlete(seat.athlete!);
+    const state = solveSeat({ seat, body, frame: seatFrame(fit.boat, seat, 0) });
+    const computed = withUnpinnedCatch(computeBoat(boat, [state], null));
+    const slopesIn = (phase: 'ready' | 'catch') =>
+      floatSlopes(boat, loadsAboard(boat, computed.seats, phase), computed.afloat[phase]);
+    const floats = { ready: slopesIn('ready'), catch: slopesIn('catch') };
+    const { rows, usual } = seatRows({ computed, index: 0, floats });
+    const before = productOf(rows.get(key)!, rows.get(key)!) + usual.get(key)!;
+    const { sd, uninformed = false } = findQuantity(
+      evaluator.evaluate(exampleFit([seat])).quantities,
+      'trunkPitch',
+      0,
+    )!;
+    return { share: sd! / Math.sqrt(before), uninformed };
+  });
+  expect(shares).toEqual([
+    { share: expect.closeTo(0.85, 2), uninformed: false },
+    { share: expect.closeTo(0.91, 2), uninformed: true },
+  ]);
 });

@@ -1,6 +1,8 @@
 import { describe, expect, it } from 'vitest';
+import { createEvaluator } from '../../../core/evaluation/evaluator.ts';
 import type { Condition } from '../../../core/optimise/least-moves.ts';
 import { boxAround, conditionsAt, meritOf } from '../../../core/optimise/linear-model.ts';
+import { boxOf } from '../../../core/optimise/moves.ts';
 import { exampleFit } from '../example/example-fit.ts';
 
 const edge = { id: 'a', low: 1, high: 3, scale: 0.5, weight: 10 };
@@ -49,4 +51,19 @@ describe('a box around a point', () => {
     expect(box.high[0]!).toBeGreaterThanOrEqual(4);
     expect(boxAround({ low: [-1], high: [1] }, [-4], 2).low).toEqual([-4]);
   });
+});
+
+it('no coordinate goes farther than 25 cm or 75° at once, however far the hardware would', () => {
+  const fit = exampleFit();
+  const hardware = { ...fit.boat.hardware, restTravelM: [-1, 2] as [number, number] };
+  const evaluator = createEvaluator();
+  const wide = { ...fit, boat: { ...fit.boat, hardware } };
+  const { low, high } = boxOf({
+    evaluator,
+    fit: wide,
+    held: evaluator.evaluate(wide),
+    places: [{ seat: 0, coordinate: 'rearRest.aftM' }],
+  });
+  // Units of 1 cm; the rest stands 62 cm aft, its usual limits are 10 and 130 cm.
+  expect([low[0], high[0]]).toEqual([-25, 25]);
 });

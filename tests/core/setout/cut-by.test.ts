@@ -3,7 +3,7 @@ import type { Fit } from '../../../core/document/fit-schema.ts';
 import { hullOfBoat } from '../../../core/hull/hull-of-boat.ts';
 import { innerSkin } from '../../../core/hull/inner-skin.ts';
 import { onPart } from '../../../core/parts/part.ts';
-import { recessDepthBlock } from '../../../core/setout/finished-block.ts';
+import { finishedBlock, recessDepthBlock } from '../../../core/setout/finished-block.ts';
 import { hollowLevel, recessStations } from '../../../core/setout/recess-floor.ts';
 import { setOutSeat } from '../../../core/setout/set-out.ts';
 import { sheetBlocks } from '../../../core/setout/sheet-blocks.ts';
@@ -170,4 +170,22 @@ describe('an inch sheet', () => {
       expect(height('recessBottom').check.lengthMm).toBeCloseTo(depth, 9);
     }
   });
+});
+
+it('a block on a board that rises forward is cut lower at its fore end, by the board’s rise under each end', () => {
+  const fit = inventedFit();
+  const profile = [-1, 1].map((xM) => ({ xM, heightM: 0.06 + 0.1 * xM }));
+  const seat = fit.seats[0]!;
+  const straight = { ...seat, kneePad: { ...seat.kneePad, recessTurnDeg: 0 } };
+  const boat = { ...fit.boat, floorboard: { ...fit.boat.floorboard, profile } };
+  const sloped = { ...fit, boat, seats: [straight] };
+  const given = { fit: sloped, report: valuesOf(sloped), index: 0, options: { units: 'mm' as const } };
+  const block = finishedBlock(setOutSeat({ ...given, words: english })!);
+  const [long, , fore, aft] = (block.kind === 'table' ? block.cells[0]! : []).slice(1);
+  // The pad is 260 long, 117 of it ahead of the knee; the mark at the boat's middle. Its top is 130 over the mark.
+  const bed = (x: number) => 100 * x;
+  expect(long).toBe('260');
+  expect(Number(fore)).toBeCloseTo(130 - bed(-0.175 + 0.117), -0.5);
+  expect(Number(aft)).toBeCloseTo(130 - bed(-0.175 - 0.143), -0.5);
+  expect(Number(aft)).toBeGreaterThan(Number(fore) + 20);
 });

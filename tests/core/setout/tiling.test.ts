@@ -183,3 +183,8 @@ describe('whether a shape shows in a part of a drawing', () => {
     expect(showsIn(line('outline', [101, 0], [200, 0]), part)).toBe(false);
   });
 });
+
+it('neighbouring pages share 12 mm to glue by', () => {
+  const [one, two] = tilingOf(plate(350, 200), 'A4').tiles;
+  expect(one!.shows.maxX - two!.shows.minX).toBeCloseTo(12, 9);
+});
