@@ -126,8 +126,8 @@ function movedOut(
   return atOut(setting, part, firstWithRoom(room, setting[part].outM));
 }
 
-/** The hole (or millimetre) nearest to `at` within a travel; the nearer end of a travel that holds no hole. */
-function inHole(at: number, travel: readonly [number, number], pitch: number | null): number {
+/** The hole (or millimetre) nearest to `at` within a travel, metres; the nearer end of a travel that holds no hole. */
+export function inHole(at: number, travel: readonly [number, number], pitch: number | null): number {
   const [low, high] = [Math.min(...travel), Math.max(...travel)];
   const step = pitch ?? STEP;
   const [least, most] = [Math.ceil(low / step - 1e-6), Math.floor(high / step + 1e-6)];

@@ -3,6 +3,7 @@ import type { Boat } from '../document/boat-schema.ts';
 import type { Fit } from '../document/fit-schema.ts';
 import type { Evaluator } from '../evaluation/evaluator.ts';
 import type { Report } from '../evaluation/report.ts';
+import { inHole } from '../optimise/room-in-boat.ts';
 
 /** The same stance in another hull, before and after the least shift that keeps the trim. */
 export interface Transferred {
@@ -44,15 +45,15 @@ export function transferFit(evaluator: Evaluator, fit: Fit, boat: Boat): Transfe
 
 /**
  * Every seat's setting shifted together so that its pad stands in the nearest hole, then its rest in the hole nearest to
- * where that leaves it; null where the hardware has no holes.
+ * where that leaves it, both within their travel; null where the hardware has no holes.
  */
 export function inNearestHoles(fit: Fit): Fit | null {
-  const { padHolePitchM, restHolePitchM } = fit.boat.hardware;
+  const { padHolePitchM, restHolePitchM, padTravelM, restTravelM } = fit.boat.hardware;
   if (padHolePitchM === null && restHolePitchM === null) return null;
-  const nearest = (aft: number, pitch: number | null) =>
-    pitch === null ? aft : Number((Math.round(aft / pitch) * pitch).toFixed(6));
+  const nearest = (aft: number, travel: readonly [number, number], pitch: number | null) =>
+    pitch === null ? aft : Number(inHole(aft, travel, pitch).toFixed(6));
   const shifts = fit.seats.map(({ kneePad: { aftM } }) => ({
-    aft: nearest(aftM, padHolePitchM) - aftM,
+    aft: nearest(aftM, padTravelM, padHolePitchM) - aftM,
     out: 0,
   }));
   const { seats } = shiftSeats(fit, shifts);
@@ -60,7 +61,7 @@ export function inNearestHoles(fit: Fit): Fit | null {
     ...fit,
     seats: seats.map((seat) => ({
       ...seat,
-      rearRest: { ...seat.rearRest, aftM: nearest(seat.rearRest.aftM, restHolePitchM) },
+      rearRest: { ...seat.rearRest, aftM: nearest(seat.rearRest.aftM, restTravelM, restHolePitchM) },
     })),
   };
 }

@@ -95,6 +95,19 @@ describe('transferFit', () => {
     }
   });
 
+  it('goes to the last hole of a row that ends before the setting, not to one that is not there', () => {
+    const hardware = {
+      padHolePitchM: 0.025,
+      restHolePitchM: 0.02,
+      padTravelM: [0, 0.16],
+      restTravelM: [0.2, 0.55],
+    };
+    const ends = { ...fit, boat: { ...fit.boat, hardware } } as typeof fit;
+    const { kneePad, rearRest } = inNearestHoles(ends)!.seats[0]!;
+    expect(kneePad.aftM).toBe(0.15);
+    expect(rearRest.aftM).toBe(0.54);
+  });
+
   it('leaves a setting that stands in holes already where it is', () => {
     const hardware = { ...fit.boat.hardware, padHolePitchM: 0.01, restHolePitchM: 0.02 };
     const drilled = inNearestHoles({ ...fit, boat: { ...fit.boat, hardware } })!;
