@@ -38,6 +38,8 @@ export interface NumberOptions {
 export interface LengthOptions {
   readonly signed?: boolean | undefined;
   readonly unit?: LengthUnit;
+  /** A small length: in millimetres where others are in centimetres, else in the chosen unit. */
+  readonly fine?: boolean;
   readonly exact?: boolean;
   /** Half of its 95 % interval, metres: no digit is shown that this does not allow. */
   readonly half?: number | undefined;
@@ -123,7 +125,9 @@ export function formatOf({ length: lengthUnit, mass: massUnit, mark }: Writing):
     return sign + (mark === ',' ? digits.replace('.', ',') : digits);
   };
 
-  const length: Format['length'] = (valueM, { signed, unit = lengthUnit, exact = false, half } = {}) => {
+  const length: Format['length'] = (valueM, options = {}) => {
+    const { signed, fine = false, exact = false, half } = options;
+    const { unit = shownLength(fine, lengthUnit) } = options;
     const usual = unit === 'm' || unit === 'ft' ? 3 : LENGTH_DECIMALS[unit];
     const scaled = valueM / LENGTH_UNITS[unit];
     const between = exact && unit !== 'in' && Math.abs(scaled - Number(scaled.toFixed(usual))) > OFF_STEP;
@@ -142,7 +146,7 @@ export function formatOf({ length: lengthUnit, mass: massUnit, mark }: Writing):
   };
 
   const write = (value: number, unit: Unit, { step, inMillimetres, signed, half }: Fineness): string => {
-    if (unit === 'm') return length(value, { signed, unit: shownLength(inMillimetres, lengthUnit), half });
+    if (unit === 'm') return length(value, { signed, fine: inMillimetres, half });
     const { perSi, decimals, sign } = plainUnit(unit, step, massUnit);
     return `${number(value * perSi, { decimals, signed, half: (half ?? 0) * perSi })}${sign}`;
   };

@@ -115,7 +115,7 @@ function FloatState({ id, boat }: { id: string; boat: Boat }) {
         {!floatCheck && say('boat.float.none')}
         {floatCheck &&
           correction &&
-          say('boat.float.kept', { day, residual: format.length(correction.residualM, { unit: 'mm' }) })}
+          say('boat.float.kept', { day, residual: format.length(correction.residualM, { fine: true }) })}
         {floatCheck && !correction && say('boat.float.stale', { day })}
       </p>
       <EarlierChecks checks={boat.earlierFloatChecks ?? []} />
@@ -140,7 +140,7 @@ function EarlierChecks({ checks }: { checks: NonNullable<Boat['earlierFloatCheck
             {say('boat.float.earlier.one-of', {
               day: check.takenOn ? dateText(check.takenOn) : say('boat.float.undated'),
               mass: format.mass(check.loaded.massKg),
-              residual: correction ? format.length(correction.residualM, { unit: 'mm' }) : '–',
+              residual: correction ? format.length(correction.residualM, { fine: true }) : '–',
             })}
           </li>
         ))}

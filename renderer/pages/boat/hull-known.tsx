@@ -30,7 +30,7 @@ export function HullKnown({ boat }: { boat: Boat }) {
   const spreads = useMemo(() => spreadsOf(boat), [boat]);
   if (!spreads) return null;
   const estimate = boat.hull.kind === 'usual' && !boat.correction;
-  const spread = (value: number) => say('boat.known.spread', { by: format.length(value, { unit: 'mm' }) });
+  const spread = (value: number) => say('boat.known.spread', { by: format.length(value, { fine: true }) });
   const source = boat.correction ? 'checked' : boat.hull.kind;
   return (
     <section className="hull-known">

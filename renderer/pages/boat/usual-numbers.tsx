@@ -34,15 +34,15 @@ export function UsualDoubtHint({ values }: { values: BoatValues }) {
     const made = readForm(boatRules(null), values.name === '' ? { ...values, name: '–' } : values);
     return made.ok ? hullSpread(made.document) : null;
   }, [values]);
-  const mm = (value: number) => format.length(value, { unit: 'mm' });
+  const small = (value: number) => format.length(value, { fine: true });
   return (
     <p className="soft">
       {say('boat.usual.about')}{' '}
       {spread &&
         say('boat.usual.doubt', {
-          draft: mm(spread.draft),
-          trim: mm(spread.trimRest),
-          breadth: mm(2 * spread.halfBreadth),
+          draft: small(spread.draft),
+          trim: small(spread.trimRest),
+          breadth: small(2 * spread.halfBreadth),
         })}
     </p>
   );

@@ -31,8 +31,8 @@ function Narrowed({ boat, correction }: { boat: Boat; correction: Calibrated['co
         <li key={figure}>
           {say('hull.check.narrowed', {
             figure: say(`boat.known.${figure === 'draft' ? 'draft' : 'trimRest'}`),
-            before: format.length(before, { unit: 'mm' }),
-            after: format.length(after, { unit: 'mm' }),
+            before: format.length(before, { fine: true }),
+            after: format.length(after, { fine: true }),
           })}
         </li>
       ))}
@@ -41,10 +41,10 @@ function Narrowed({ boat, correction }: { boat: Boat; correction: Calibrated['co
 }
 
 function answerText(answer: Calibrated | NotCalibrated, format: Format): string {
-  const mm = (value: number) => format.length(value, { unit: 'mm' });
+  const small = (value: number) => format.length(value, { fine: true });
   if (answer.kind === 'not-calibrated') {
     return answer.reason === 'does-not-fit'
-      ? say('hull.check.does-not-fit', { residual: mm(answer.residualM) })
+      ? say('hull.check.does-not-fit', { residual: small(answer.residualM) })
       : say(`hull.check.${answer.reason}`);
   }
   const { fullness, foreAftFullness } = answer.correction;
@@ -56,7 +56,7 @@ function answerText(answer: Calibrated | NotCalibrated, format: Format): string 
     ends: say(foreAftFullness >= 0 ? 'hull.check.ends-bow' : 'hull.check.ends-stern', {
       by: share(foreAftFullness),
     }),
-    residual: mm(answer.residualM),
-    before: mm(Math.max(...misses)),
+    residual: small(answer.residualM),
+    before: small(Math.max(...misses)),
   });
 }

@@ -90,7 +90,7 @@ function CorrectionStands({ correction, onUndo }: { correction: HullCorrection; 
   return (
     <p className="row">
       <span>
-        {say('hull.check.stands', { residual: format.length(correction.residualM, { unit: 'mm' }) })}
+        {say('hull.check.stands', { residual: format.length(correction.residualM, { fine: true }) })}
       </span>
       <Button look="words" onClick={onUndo}>
         {say('hull.check.undo')}

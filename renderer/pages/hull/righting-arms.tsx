@@ -60,17 +60,17 @@ export function RightingArms({ hull, boat }: { hull: Hull; boat: Boat }) {
           role="img"
           aria-label={say('hull.gz.spoken', {
             end: degrees(end),
-            arm: format.length(arm, { unit: 'mm', signed: true }),
+            arm: format.length(arm, { fine: true, signed: true }),
           })}
         >
           <path className="lines-axis" d={`M${LEFT} ${y(0)}H${WIDTH - 10}M${LEFT} ${TOP}V${HEIGHT - TOP}`} />
           <path className="lines-thick" d={line} />
           <g className="lines-words small">
             <text x={LEFT - 6} y={y(most) + 8} textAnchor="end">
-              {format.length(most, { unit: 'mm', signed: true })}
+              {format.length(most, { fine: true, signed: true })}
             </text>
             <text x={LEFT - 6} y={y(-most)} textAnchor="end">
-              {format.length(-most, { unit: 'mm', signed: true })}
+              {format.length(-most, { fine: true, signed: true })}
             </text>
             {marked.map((heel) => (
               <text key={heel} x={x(heel)} y={HEIGHT + 16} textAnchor="middle">

@@ -148,7 +148,7 @@ function resultRows(
     const before = athlete.tape[measure];
     if (!taken) continue;
     add(say(`tape.${measure}.name`), format.length(taken.valueM), {
-      doubt: format.length(taken.sdM ?? 0, { unit: 'mm' }),
+      doubt: format.length(taken.sdM ?? 0, { fine: true }),
       ...(before ? { now: format.length(before.valueM) } : {}),
     });
   }

@@ -121,9 +121,9 @@ function OddReading(props: SessionTape['odd'][number] & { person: TapePerson; on
 function ReadingText({ read, count }: { read: RepeatedReading; count: number }) {
   const format = useFormat();
   const value = format.length(read.valueM, { exact: true });
-  const doubt = format.length(read.sdM, { unit: 'mm' });
+  const doubt = format.length(read.sdM, { fine: true });
   if (count === 1) return say('measure.value.single', { value, doubt });
-  const spread = format.length(read.spreadM, { unit: 'mm' });
+  const spread = format.length(read.spreadM, { fine: true });
   const taken = say('measure.value', { value, doubt, count, spread });
   const another = read.another ? say('measure.another', { limit: format.length(0.01) }) : '';
   return `${taken} ${another}`.trim();

@@ -13,7 +13,7 @@ function bowOf({ afloat: { ready } }: Report): number | null {
 }
 
 function trimText(bow: number, format: Format): string {
-  const by = format.length(Math.abs(bow), { unit: 'mm' });
+  const by = format.length(Math.abs(bow), { fine: true });
   return say(bow < 0 ? 'drawing.strip.down' : 'drawing.strip.up', { by });
 }
 
@@ -35,6 +35,6 @@ export function shiftSentences({ old, moved }: TransferAnswer, format: Format): 
       : say(shiftAft > 0 ? 'transfer.shift.aft' : 'transfer.shift.forward', { trim, by, boat });
   const drilled = inHoles && bowOf(inHoles.report);
   if (drilled === null) return [shift];
-  const miss = format.length(Math.abs(drilled - bow), { unit: 'mm' });
+  const miss = format.length(Math.abs(drilled - bow), { fine: true });
   return [shift, say('transfer.holes.miss', { by: miss })];
 }

@@ -1,6 +1,11 @@
 import { describe, expect, it } from 'vitest';
 import { formatFor } from '../../../app/language/format.ts';
+import { createEvaluator } from '../../../core/evaluation/evaluator.ts';
 import { QUANTITIES } from '../../../core/evaluation/quantities.ts';
+import { noteText } from '../../../renderer/bench/tabs/findings/note-text.ts';
+import { exampleFit, exampleSeat } from '../../core/example/example-fit.ts';
+import { notEmpty } from '../../not-empty.ts';
+import { pageSources } from './page-sources.ts';
 
 const cm = formatFor({ length: 'cm', mass: 'kg', decimal: 'point' });
 const comma = formatFor({ length: 'cm', mass: 'kg', decimal: 'comma' });
@@ -15,6 +20,27 @@ describe('numbers as a person reads them', () => {
     expect(plain(inches.length(0.174625))).toBe('6.88 in');
     expect(plain(formatFor({ length: 'mm', mass: 'kg', decimal: 'point' }).length(0.175))).toBe('175 mm');
     expect(plain(cm.length(5.2, { unit: 'm' }))).toBe('5.200 m');
+  });
+
+  it('small lengths in millimetres beside centimetres, else in the chosen unit', () => {
+    expect(plain(cm.length(0.007, { fine: true }))).toBe('7 mm');
+    expect(plain(inches.length(0.0127, { fine: true }))).toBe('0.50 in');
+  });
+
+  it('no length of the page in a unit that the reader has not chosen', () => {
+    const fixed = notEmpty(pageSources()).filter(({ text }) =>
+      /\.length\([^;]*unit: '(mm|cm|in)'/.test(text),
+    );
+    expect(fixed.map(({ path }) => path)).toEqual([]);
+  });
+
+  it('every length of a finding in the chosen unit', () => {
+    const { findings } = createEvaluator().evaluate(
+      exampleFit([exampleSeat({ kneePad: { ...exampleSeat().kneePad, outM: 0.015 } })]),
+    );
+    const texts = notEmpty(findings).map((finding) => noteText(finding, inches).sentence);
+    expect(texts.filter((text) => / [mc]m\b/.test(plain(text)))).toEqual([]);
+    expect(texts.some((text) => / in\b/.test(plain(text)))).toBe(true);
   });
 
   it('an entry set between two steps shows the place it stands at', () => {

@@ -21,11 +21,10 @@ export const CrewContributions = inShownWords(({ fit, report }: { fit: Fit; repo
     if (by === nothing) return nothing;
     return say(value < 0 ? 'crew.side.right' : 'crew.side.left', { by });
   };
-  const inches = format.lengthUnit === 'in';
-  const trim = (value: number) => format.length(value, { signed: true, unit: inches ? 'in' : 'mm' });
+  const trim = (value: number) => format.length(value, { signed: true, fine: true });
   const perCentimetre = (value: number) =>
-    inches
-      ? format.length(value, { signed: true, unit: 'in' })
+    format.lengthUnit === 'in'
+      ? format.length(value, { signed: true })
       : withUnit(format.number(value * 1000, { decimals: 1, signed: true }), 'mm');
   const afloat = report.afloat.ready;
   const total = afloat.kind === 'afloat' ? afloat.bowOverStern : 0;

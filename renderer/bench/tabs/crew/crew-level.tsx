@@ -21,7 +21,7 @@ function shiftText({ aft, out }: SeatShift, format: Format): string {
   ) =>
     Math.abs(by) < NO_SHIFT
       ? []
-      : [say(by > 0 ? more : less, { by: format.length(Math.abs(by), { unit: 'mm' }) })];
+      : [say(by > 0 ? more : less, { by: format.length(Math.abs(by), { fine: true }) })];
   const parts = [
     ...part(aft, 'crew.level.aft', 'crew.level.forward'),
     ...part(out, 'crew.level.out', 'crew.level.in'),
@@ -37,7 +37,7 @@ export function CrewLevel() {
   const ghost = useFit((state) => state.ghost);
   const [found, setFound] = useState<{ of: Fit; levelled: Levelled } | null>(null);
   const levelled = found?.of === fit ? found.levelled : null;
-  const trim = format.length(LEVEL_TARGET.trim, { unit: 'mm' });
+  const trim = format.length(LEVEL_TARGET.trim, { fine: true });
 
   const shiftOf = (shift: Levelled['shifts'][number], seat: number) =>
     say('crew.level.shift', { name: nameInSeat(fit, seat), shift: shiftText(shift, format) });
@@ -89,7 +89,7 @@ const MET = 0.0005;
 
 function Missing({ levelled: { missing }, format }: { levelled: Levelled; format: Format }) {
   if (!missing || (Math.abs(missing.trim) < MET && Math.abs(missing.offCentre) < MET)) return null;
-  const mm = (value: number) => format.length(Math.abs(value), { unit: 'mm' });
+  const mm = (value: number) => format.length(Math.abs(value), { fine: true });
   return (
     <p className="soft">
       {say('crew.level.missing', {

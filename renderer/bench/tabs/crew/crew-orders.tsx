@@ -51,7 +51,7 @@ const isPresent = (order: SeatingOrder['order']) => order.every((from, to) => fr
 function OrdersTable({ fit, ranked }: { fit: Fit; ranked: readonly SeatingOrder[] }) {
   const format = useFormat();
   const mm = (value: number | null) =>
-    value === null ? '–' : format.length(value, { unit: 'mm', signed: true });
+    value === null ? '–' : format.length(value, { fine: true, signed: true });
   return (
     <DataTable
       className="crew-table"

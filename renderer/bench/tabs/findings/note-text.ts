@@ -14,10 +14,6 @@ export function noteText(finding: Finding, format: Format): NoteText {
   return {
     word: say(`severity.${finding.severity}`),
     title: findingTitle(finding, format.quantity(finding.quantity)),
-    sentence: coachSentence(finding, (value, unit, how) =>
-      unit === 'm' && how?.inMillimetres
-        ? format.length(value, { unit: 'mm' })
-        : format.quantity('')(value, unit),
-    ),
+    sentence: coachSentence(finding, format.value),
   };
 }

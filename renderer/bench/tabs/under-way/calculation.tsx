@@ -115,7 +115,7 @@ export function costRows(course: string, format: Format): Derivation[] {
     {
       name: say('term.trim'),
       formulas: [
-        `|ΔR|/R < ${withUnit(n(100 * HANDLING_SHARE, 1), '%')} (±\u{a0}${format.length(CHANGES.bow, { unit: 'mm' })})`,
+        `|ΔR|/R < ${withUnit(n(100 * HANDLING_SHARE, 1), '%')} (±\u{a0}${format.length(CHANGES.bow, { fine: true })})`,
       ],
       source: say('source.estimate'),
       doubt: null,

@@ -70,7 +70,7 @@ function changeName(of: CostOf, comparedNumber: number | null, format: Format): 
   switch (of) {
     case 'bowUp':
     case 'bowDown':
-      return say(`under-way.change.${of}`, { by: format.length(CHANGES.bow, { unit: 'mm' }) });
+      return say(`under-way.change.${of}`, { by: format.length(CHANGES.bow, { fine: true }) });
     case 'mass':
       return say('under-way.change.mass', { by: format.mass(CHANGES.massKg) });
     case 'heel':

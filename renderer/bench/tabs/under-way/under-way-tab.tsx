@@ -141,7 +141,7 @@ function handling(
   const most = trims.reduce((a, b) => (Math.abs(b.seconds[index]!) > Math.abs(a.seconds[index]!) ? b : a));
   const seconds = Math.abs(most.seconds[index]!);
   const counts = say('under-way.trim-counts', {
-    bow: format.length(CHANGES.bow, { unit: 'mm' }),
+    bow: format.length(CHANGES.bow, { fine: true }),
     seconds: format.number(seconds, { decimals: 1, half: SIGMAS_95 * most.secondsSd[index]! }),
     course: courseName(course, format),
   });
