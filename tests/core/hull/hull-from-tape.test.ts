@@ -42,6 +42,17 @@ describe('hullFromTape', () => {
     }
   });
 
+  it('keeps a stem of 2 cm where keel and sheer would meet before the end', () => {
+    const pinched = measured.stations.map((at) => ({
+      ...at,
+      keelM: 0.025 * at.xM ** 2,
+      sheerM: 0.27 - 0.025 * at.xM ** 2,
+    }));
+    const closed = asHull(hullFromTape({ ...measured, stations: pinched }));
+    const stem = sheerHeight(closed, closed.foreX)! - keelHeight(closed, closed.foreX)!;
+    expect(stem).toBeCloseTo(0.02, 9);
+  });
+
   it('closes at half the length to a stem whose keel and sheer carry on', () => {
     expect([hull.aftX, hull.foreX, hull.name]).toEqual([-2.6, 2.6, 'by tape']);
     for (const x of [-2.6, 2.6]) {
