@@ -87,7 +87,11 @@ export const contract = {
   'athletes.list': entry(listing, z.array(athleteRecord)),
   /** One of them, also one that is archived. */
   'athletes.open': entry(byId, athleteRecord),
-  'athletes.save': entry(z.strictObject({ athlete: athleteSchema }), athleteRecord),
+  /** `opened`: the athlete as it was before the change. What others have changed since then stays; so with boats and paddles. */
+  'athletes.save': entry(
+    z.strictObject({ athlete: athleteSchema, opened: athleteSchema.optional() }),
+    athleteRecord,
+  ),
   'athletes.archive': entry(byId, athleteRecord),
   'athletes.restore': entry(byId, athleteRecord),
   /** Other entries of the same person: the one to which this is joined, and those that are joined to this one. */
@@ -125,7 +129,7 @@ export const contract = {
   'boats.list': entry(listing, z.array(boatRecord)),
   /** One of them, also one that is archived. */
   'boats.open': entry(byId, boatRecord),
-  'boats.save': entry(z.strictObject({ boat: boatSchema }), boatRecord),
+  'boats.save': entry(z.strictObject({ boat: boatSchema, opened: boatSchema.optional() }), boatRecord),
   'boats.archive': entry(byId, boatRecord),
   'boats.restore': entry(byId, boatRecord),
   /** Fits that stand in a boat now, last changed first. */
@@ -150,7 +154,10 @@ export const contract = {
   'paddles.list': entry(listing, z.array(paddleRecord)),
   /** One of them, also one that is archived. */
   'paddles.open': entry(byId, paddleRecord),
-  'paddles.save': entry(z.strictObject({ paddle: stockPaddleSchema }), paddleRecord),
+  'paddles.save': entry(
+    z.strictObject({ paddle: stockPaddleSchema, opened: stockPaddleSchema.optional() }),
+    paddleRecord,
+  ),
   'paddles.archive': entry(byId, paddleRecord),
   'paddles.restore': entry(byId, paddleRecord),
   'fits.list': entry(listing, z.array(fitSummary)),

@@ -3,6 +3,9 @@ import type { z } from 'zod';
 import { athleteSchema } from '../../core/document/athlete-schema.ts';
 import { boatSchema } from '../../core/document/boat-schema.ts';
 import { stockPaddleSchema } from '../../core/document/stock-paddle-schema.ts';
+import { documentOf, leavesOf } from '../changes/leaves.ts';
+import { RECORD_SHAPES } from '../changes/record-shapes.ts';
+import { sameLeaves } from '../changes/record-state.ts';
 import type { Listing } from '../contract/contract.ts';
 import type { AthleteRecord, BoatRecord, PaddleRecord } from '../contract/records.ts';
 import { documentWords, type ListedDocument } from './document-words.ts';
@@ -18,8 +21,11 @@ interface Roster<D extends { id?: string; name: string }, R> {
   list(store: Store, listing: Listing): R[];
   /** Null when there is no such row, or it is quarantined. */
   get(store: Store, id: string): R | null;
-  /** Writes a new row, or the row with the document's own id. */
-  save(store: Store, document: D): R;
+  /**
+   * Writes a new row, or the row with the document's own id. `opened` is the document as the person had it before the change:
+   * what others have changed since stays.
+   */
+  save(store: Store, document: D, opened?: D): R;
   setArchived(store: Store, id: string, archived: boolean): R | null;
 }
 
@@ -45,16 +51,23 @@ function roster<D extends { id?: string; name: string }, R>(shape: RosterShape<D
   const { table, column, schema, listed = 'true' } = shape;
   const columns = `id, ${column} AS document, changed_at AS changedAt, archived_at AS archivedAt`;
 
+  const documentIn = (store: Store, row: Row) =>
+    readStored(store, { table, rowId: row.id }, { text: row.document, schema });
+
   function recordOf(store: Store, row: Row | undefined): R | null {
-    if (!row) return null;
-    const document = readStored(store, { table, rowId: row.id }, { text: row.document, schema });
-    return document === null ? null : shape.record(document, row);
+    const document = row ? documentIn(store, row) : null;
+    return row && document !== null ? shape.record(document, row) : null;
   }
 
-  function get(store: Store, id: string): R | null {
-    const found = store.db.prepare<[string], Row>(`SELECT ${columns} FROM ${table} WHERE id = ?`).get(id);
-    return recordOf(store, found);
+  const rowOf = (store: Store, id: string) =>
+    store.db.prepare<[string], Row>(`SELECT ${columns} FROM ${table} WHERE id = ?`).get(id);
+
+  function documentNow(store: Store, id: string): D | null {
+    const row = rowOf(store, id);
+    return row ? documentIn(store, row) : null;
   }
+
+  const get = (store: Store, id: string) => recordOf(store, rowOf(store, id));
 
   return {
     get,
@@ -69,12 +82,14 @@ function roster<D extends { id?: string; name: string }, R>(shape: RosterShape<D
         .map((row) => recordOf(store, row))
         .filter((record) => record !== null);
     },
-    save(store, document) {
+    save(store, document, opened) {
       const id = document.id ?? randomUUID();
       return tracked(store, { kind: column, id }, () => {
-        writeDocument(store, shape, { ...document, id });
+        const now = opened ? documentNow(store, id) : null;
+        const written = opened && now ? onTop(shape, { opened, made: document, now }) : document;
+        writeDocument(store, shape, { ...written, id });
         putBack(store, { table, rowId: id });
-        shape.kept?.(store, id, document);
+        shape.kept?.(store, id, written);
         return get(store, id)!;
       });
     },
@@ -89,6 +104,27 @@ function roster<D extends { id?: string; name: string }, R>(shape: RosterShape<D
       });
     },
   };
+}
+
+/**
+ * A person's changes to a document, on top of what others have changed in it meanwhile: field by field, as between two
+ * computers. Where both make no sound document, the person's own is taken.
+ */
+function onTop<D extends object>(
+  { column, schema }: Pick<RosterShape<D, unknown>, 'column' | 'schema'>,
+  { opened, made, now }: Readonly<Record<'opened' | 'made' | 'now', D>>,
+): D {
+  const shape = RECORD_SHAPES[column];
+  const [was, is, fields] = [leavesOf(opened, shape), leavesOf(made, shape), leavesOf(now, shape)];
+  if (sameLeaves(was, fields)) return made;
+  for (const path of new Set([...was.keys(), ...is.keys()])) {
+    const value = is.get(path);
+    if (value === was.get(path)) continue;
+    if (value === undefined) fields.delete(path);
+    else fields.set(path, value);
+  }
+  const both = schema.safeParse(documentOf(fields, shape));
+  return both.success ? both.data : made;
 }
 
 /** Writes a row, or writes it again. */

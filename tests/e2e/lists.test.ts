@@ -1,5 +1,6 @@
-import type { Page } from 'playwright-core';
+import type { Page, Route } from 'playwright-core';
 import { afterAll, beforeAll, beforeEach, describe, expect, it } from 'vitest';
+import { inventedPaddle } from '../app/invented.ts';
 import { exampleAthlete } from '../core/example/example-fit.ts';
 import { english } from '../english.ts';
 import { type RunningProgram, startProgram } from './harness.ts';
@@ -58,4 +59,73 @@ describe('a table with headings of its own', () => {
     expect(found!.athlete).toMatchObject({ side: 'right', statureM: 1.6, massKg: 51 });
     expect(found!.athlete.tape).toMatchObject({ footLength: { valueM: 0.245 } });
   });
+});
+
+describe('a page that was open while somebody else changed the same record', () => {
+  it('saves what was entered there, and keeps what the other changed', async () => {
+    const { id, athlete } = await callFromPage(page, 'athletes.save', {
+      athlete: exampleAthlete({ name: 'Changed by two' }),
+    });
+    await goTo(page, `#/athletes/${id}`);
+    const name = page.getByRole('textbox', { name: 'Name', exact: true });
+    await name.fill('Renamed here');
+    await callFromPage(page, 'athletes.save', { athlete: { ...athlete, massKg: 71.5 } });
+    await button(english.say('trial.keep')).click();
+    await soon(names).toContain('Renamed here');
+    const now = (await callFromPage(page, 'athletes.open', { id })).athlete;
+    expect(now).toMatchObject({ name: 'Renamed here', massKg: 71.5 });
+  });
+});
+
+describe('a page whose calls fail', () => {
+  const refuse = (call: string) => (route: Route) =>
+    route.request().postData()?.includes(call) ? route.abort() : route.fallback();
+  const gone = english.say('error.gone', { saved: english.say('error.saved') });
+  const box = () => page.locator('.error-box');
+
+  it('says so where it is seen, however far down the button is', async () => {
+    for (let i = 0; i < 30; i++) {
+      const { id } = await callFromPage(page, 'paddles.save', { paddle: inventedPaddle(`Old ${i}`) });
+      await callFromPage(page, 'paddles.archive', { id });
+    }
+    await goTo(page, '#/archive');
+    const restore = page.getByRole('button', { name: 'Restore: Old 29' });
+    await restore.scrollIntoViewIfNeeded();
+    const refused = refuse('paddles.restore');
+    await page.route('**/call', refused);
+    await restore.click();
+    await soon(() => box().textContent()).toBe(gone);
+    await soon(async () => (await box().boundingBox())!.y).toBeGreaterThan(0);
+    await page.unroute('**/call', refused);
+    await restore.click();
+    await soon(() => restore.count()).toBe(0);
+  });
+
+  it('does not call archived records none', async () => {
+    await goTo(page, '#/boats');
+    const refused = refuse('"archived":true');
+    await page.route('**/call', refused);
+    await goTo(page, '#/archive');
+    await soon(() => box().textContent()).toContain(gone);
+    expect(await page.getByText(english.say('list.archived.none')).count()).toBe(0);
+    await page.unroute('**/call', refused);
+    for (const _ of ['fits', 'athletes', 'boats', 'paddles'])
+      await button(english.say('error.retry')).click();
+    await page.getByRole('button', { name: 'Restore: Old 0' }).waitFor();
+  });
+});
+
+it('a paddle that is gone is said to be gone', async () => {
+  await goTo(page, '#/paddles/00000000-0000-4000-8000-000000000000');
+  await page.getByText(english.say('problem.not-found', { what: 'paddle' })).waitFor();
+});
+
+it('a name without a gap breaks: what can be done with its row stays in sight', async () => {
+  const name = 'W'.repeat(120);
+  await callFromPage(page, 'paddles.save', { paddle: inventedPaddle(name, { note: name }) });
+  await goTo(page, '#/paddles');
+  const archive = page.getByRole('button', { name: `Archive: ${name}` });
+  await archive.waitFor();
+  const { x, width } = (await archive.boundingBox())!;
+  expect(x + width).toBeLessThanOrEqual(1280);
 });

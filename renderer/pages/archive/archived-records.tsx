@@ -3,6 +3,7 @@ import { call } from '../../client/client.ts';
 import { useCall } from '../../client/use-call.ts';
 import { say } from '../../language/messages.ts';
 import { Button } from '../../ui/button.tsx';
+import { ErrorMessage } from '../../ui/error-message.tsx';
 import { DataTable } from '../../ui/table/data-table.tsx';
 
 const ALL = { archived: true } as const;
@@ -22,6 +23,8 @@ export function ArchivedRecords({ onRefused }: { onRefused: (error: CallError | 
   const boats = useCall('boats.list', ALL);
   const paddles = useCall('paddles.list', ALL);
   const lists = { fit: fits, athlete: athletes, boat: boats, paddle: paddles };
+  const failed = Object.values(lists).find(({ error }) => error !== null);
+  const known = Object.values(lists).every(({ value }) => value !== null);
   const rows: Archived[] = [
     ...(fits.value ?? []).map(({ id, name }) => ({ kind: 'fit' as const, id, name })),
     ...(athletes.value ?? []).map(({ id, athlete }) => ({
@@ -43,10 +46,11 @@ export function ArchivedRecords({ onRefused }: { onRefused: (error: CallError | 
     <section className="archived">
       <h2>{say('trials.aside')}</h2>
       <p className="soft">{say('list.archived.about')}</p>
+      {failed?.error && <ErrorMessage error={failed.error} onRetry={failed.reload} />}
       <DataTable
         rows={rows}
         rowKey={({ id }) => id}
-        empty={<p>{say('list.archived.none')}</p>}
+        empty={!failed && <p>{say(known ? 'list.archived.none' : 'sheet.loading')}</p>}
         columns={[
           {
             title: say('athletes.name'),

@@ -1,3 +1,4 @@
+import { useState } from 'react';
 import type { Athlete } from '../../../core/document/athlete-schema.ts';
 import { isMinor } from '../../../core/document/consent.ts';
 import { ageOn } from '../../../core/units/age.ts';
@@ -21,11 +22,13 @@ type AthleteFormState = FormState<AthleteValues>;
 
 /** The athlete's form. Nothing is lost by leaving: unfinished values are there again next time. */
 export function AthleteForm({ athlete, id }: { athlete: Athlete | null; id?: string }) {
+  // What the form began with: the record may come anew while it is filled in.
+  const [opened] = useState(athlete ?? undefined);
   const form: AthleteFormState = useForm(ATHLETE_RULES, {
     start: { ...athleteValues(athlete), ...(id ? {} : begunAthlete()) },
     keepAs: `athlete.${id ?? 'new'}`,
     changing: (values, part) => valuesWithChange(values, part, athlete),
-    save: (made) => call('athletes.save', { athlete: id ? { ...made, id } : made }),
+    save: (made) => call('athletes.save', { athlete: id ? { ...made, id } : made, opened }),
     onSaved: ({ id: saved }, event) => {
       const next = returnAfterMaking('athlete', saved) ?? ({ page: 'athletes' } as const);
       go(asksToMeasure(event) ? { page: 'measure', id: saved } : next);

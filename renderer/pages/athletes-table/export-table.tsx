@@ -8,7 +8,7 @@ import { ErrorMessage } from '../../ui/error-message.tsx';
 
 /** Exports the athletes as a CSV file. */
 export function ExportTable({ everybody }: { everybody: AllAthletes }) {
-  const { inUse, aside, error } = everybody;
+  const { inUse, aside, ready, error } = everybody;
   const { exportTable, refusal, told } = useTableExport();
   const give = (records: typeof inUse) =>
     exportTable(
@@ -22,7 +22,7 @@ export function ExportTable({ everybody }: { everybody: AllAthletes }) {
     <section>
       <h2>{say('archive.out')}</h2>
       <p className="soft">{say('table.out.about')}</p>
-      {inUse.length + aside.length === 0 && <p>{say('table.out.none')}</p>}
+      {ready && inUse.length + aside.length === 0 && <p>{say('table.out.none')}</p>}
       <p className="row">
         <Button disabled={inUse.length === 0} onClick={() => give(inUse)}>
           {say('table.out.do')}

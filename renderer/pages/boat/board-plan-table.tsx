@@ -60,7 +60,8 @@ function Found({ id, boat, fits, proven, onSaved }: TableProps & { proven: Prove
   async function keep(): Promise<void> {
     const planned = fresh.map(({ x, y }) => ({ xM: x, yM: y, diameterM, state: 'planned' as const }));
     const before = (boat.holes ?? []).filter(({ state }) => state !== 'planned');
-    const saved = await call('boats.save', { boat: { ...boat, id, holes: [...before, ...planned] } });
+    const changed = { ...boat, id, holes: [...before, ...planned] };
+    const saved = await call('boats.save', { boat: changed, opened: boat });
     setKept(saved.ok ? 'yes' : 'failed');
     if (saved.ok) onSaved();
   }

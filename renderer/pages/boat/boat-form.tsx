@@ -45,11 +45,13 @@ export function BoatForm(props: {
   onChanged?: () => void;
 }) {
   const { boat, id, isSaved = false, onChanged } = props;
+  // What the form began with: the record may come anew while it is filled in.
+  const [opened] = useState(boat ?? undefined);
   const form = useForm(boatRules(boat), {
     start: boat ? boatValues(boat) : newBoatValues(),
     keepAs: `boat.${id}`,
     changing: (values, part) => withBoatChange(values, part, boat === null),
-    save: (made) => call('boats.save', { boat: made }),
+    save: (made) => call('boats.save', { boat: made, opened }),
     onSaved: (saved) => {
       const next = returnAfterMaking('boat', saved.id);
       if (next) return go(next);

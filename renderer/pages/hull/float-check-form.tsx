@@ -46,7 +46,7 @@ export function FloatCheckForm({ boat, onChanged }: { boat: Boat; onChanged: () 
   const current = answered?.of === form.values ? answered : null;
 
   async function keep(changed: Boat, said: string): Promise<void> {
-    const result = await call('boats.save', { boat: changed });
+    const result = await call('boats.save', { boat: changed, opened: boat });
     if (!result.ok) return setRefusal(result.error);
     announce(said);
     onChanged();

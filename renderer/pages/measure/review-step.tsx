@@ -89,7 +89,7 @@ async function keepSession({ record, session }: StepProps): Promise<CallError | 
     return result.ok ? null : result.error;
   }
   const after = athleteAfter(session, { ...athlete, id });
-  const result = await call('athletes.save', { athlete: after });
+  const result = await call('athletes.save', { athlete: after, opened: athlete });
   if (!result.ok) return result.error;
   const { statureM, massKg, measuredOn, tape } = after;
   renewFormValues<AthleteValues>(`athlete.${id}`, { statureM, massKg, measuredOn, tape });

@@ -1,3 +1,4 @@
+import { useState } from 'react';
 import type { StockPaddleDocument } from '../../../core/document/stock-paddle-schema.ts';
 import { call } from '../../client/client.ts';
 import { say } from '../../language/messages.ts';
@@ -10,9 +11,10 @@ import { BLANK_PADDLE, PADDLE_RULES } from './paddle-rules.ts';
 
 /** The form of one of the club's paddles. */
 export function PaddleForm({ paddle, id }: { paddle: StockPaddleDocument | null; id: string | undefined }) {
+  const [opened] = useState(paddle ?? undefined);
   const form = useForm(PADDLE_RULES, {
     start: paddle ?? BLANK_PADDLE,
-    save: (made) => call('paddles.save', { paddle: id ? { ...made, id } : made }),
+    save: (made) => call('paddles.save', { paddle: id ? { ...made, id } : made, opened }),
     onSaved: () => go({ page: 'paddles' }),
   });
   return (

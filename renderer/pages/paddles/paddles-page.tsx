@@ -61,8 +61,10 @@ function Stock() {
 function OnePaddle({ id }: { id: string }) {
   const { record, error } = usePaddle(id);
   return (
-    <Page title={record?.paddle.name ?? say('paddles.entry.new')}>
+    <Page title={record?.paddle.name ?? say(id === 'new' ? 'paddles.entry.new' : 'archive.counts.paddles')}>
       {error && <ErrorMessage error={error} />}
+      {record === undefined && !error && <p className="soft">{say('sheet.loading')}</p>}
+      {record === null && id !== 'new' && <p>{say('problem.not-found', { what: 'paddle' })}</p>}
       {(record || id === 'new') && <PaddleForm paddle={record?.paddle ?? null} id={record?.id} />}
     </Page>
   );
