@@ -16,7 +16,7 @@ import { farthestMarks, worstMarks } from './worst-mark.ts';
 /** A mark this many spreads off begins to pull less, while the search does not yet know which are bad. */
 const ROBUST_AT = 3;
 /** Squared studentised distance past which a mark is bad: one in a thousand of good ones. */
-const BAD_MARK = 13.8;
+export const BAD_MARK = 13.8;
 /** One mark in so many may be bad. */
 const BAD_SHARE = 4;
 /** Unknowns are kept within this: radians, and standard deviations. */

@@ -14,7 +14,7 @@ import type { Radians } from '../units/angle.ts';
 import { entriesOf, recordOf } from '../units/entries.ts';
 import { type Contradiction, contradictionsOf } from './body-contradictions.ts';
 import { type Camera, depthOf, type Pixel, projectPoint } from './camera.ts';
-import { findPosture, spreadsOf } from './find-posture.ts';
+import { BAD_MARK, findPosture, spreadsOf } from './find-posture.ts';
 import { doubtedMarks } from './hidden-bad-marks.ts';
 import {
   type PlacedMark,
@@ -72,6 +72,8 @@ export interface SeenPosture {
   readonly marks: readonly MarkResidual[];
   /** Marks that do not agree with the others; they do not count. */
   readonly bad: readonly MarkResidual[];
+  /** Marks that count and disagree all the same, for more do than may be left out: the posture is not to be relied on. */
+  readonly unsettled: readonly MarkResidual[];
   /** Lengths that the marks show otherwise than the body has them. */
   readonly contradictions: readonly Contradiction[];
   /** Joints and ends in the boat. */
@@ -169,19 +171,24 @@ function described(
   const seen = ready.figureOf(x);
   const count = STANCE_ANGLES.length + 2;
   const read = (at: Float64Array, into: Float64Array) => writeRead(ready.figureOf(at), into);
-  const sds = spreadsOf({ ...found, doubted: doubtedMarks(found) }, count, read);
+  const doubted = doubtedMarks(found);
+  const sds = spreadsOf({ ...found, doubted }, count, read);
   const bare = readyProblem({ ...ready.problem, marks: [] }, null);
   const before = spreadsOf({ ready: bare, x }, count, read);
   const sd = recordOf(STANCE_ANGLES, (_, i) => sds[i]!);
   const marks = residualsOf(problem.marks, ready.camerasOf(x), seen);
   const kept = ready.problem.marks;
+  const unsettled = new Set(doubted.flatMap(({ mark, square }) => (square < BAD_MARK ? [] : [mark])));
+  const those = (are: (mark: PlacedMark) => boolean) =>
+    marks.filter((_, i) => are(problem.marks[i]!)).sort((a, b) => b.px - a.px);
   return {
     kind: 'measured',
     angles: seen.angles,
     sd,
     residuals: Object.fromEntries(marks.flatMap(({ view, joint, px }) => (view === 0 ? [[joint, px]] : []))),
     marks,
-    bad: marks.filter((_, i) => !kept.includes(problem.marks[i]!)).sort((a, b) => b.px - a.px),
+    bad: those((mark) => !kept.includes(mark)),
+    unsettled: those((mark) => unsettled.has(mark)),
     contradictions,
     points: seen.points,
     topHandOver: { value: seen.topHandOver, sd: sds[count - 2]! },

@@ -3,7 +3,7 @@ import { Button, FileTrigger } from 'react-aria-components';
 import type { ImageSize } from '../../../core/photograph/camera.ts';
 import type { SeenMoment } from '../../../core/photograph/seen-moment.ts';
 import type { SeenRate } from '../../../core/photograph/stroke-rate.ts';
-import { say } from '../../language/messages.ts';
+import { say, words } from '../../language/messages.ts';
 import { pictureSize } from '../../ui/small-picture.ts';
 import { Film } from './film.tsx';
 import { uprightPicture } from './upright-picture.ts';
@@ -17,15 +17,17 @@ export function AddPicture({ onPicture, onRate }: { onPicture: Taken; onRate: (r
   const [over, setOver] = useState(false);
 
   async function take(files: Iterable<File> | null, moment: SeenMoment = 'ready'): Promise<void> {
+    const problems: string[] = [];
     for (const file of files ?? []) {
       if (file.type.startsWith('video/')) {
         setFilm(URL.createObjectURL(file));
         continue;
       }
       const picture = await uprightPicture(file);
-      setProblem('problem' in picture ? picture.problem : null);
-      if ('data' in picture) await onPicture(picture.data, await pictureSize(picture.data), moment);
+      if ('problem' in picture) problems.push(picture.problem);
+      else await onPicture(picture.data, await pictureSize(picture.data), moment);
     }
+    setProblem(words().sentences(problems) || null);
   }
   usePaste((files) => void take(files));
 

@@ -1,10 +1,8 @@
-import { useEffect, useMemo, useRef, useState } from 'react';
+import { useMemo, useRef, useState } from 'react';
 import type { PhotoRecord } from '../../../app/contract/photos.ts';
 import type { OpenedFit } from '../../../app/contract/records.ts';
-import type { CallError } from '../../../app/contract/result.ts';
 import type { Pixel } from '../../../core/photograph/camera.ts';
 import { type PhotoStudy, SEEN_MOMENTS } from '../../../core/photograph/photo-study-schema.ts';
-import { call } from '../../client/client.ts';
 import { useCall } from '../../client/use-call.ts';
 import { say } from '../../language/messages.ts';
 import { Button } from '../../ui/button.tsx';
@@ -12,14 +10,17 @@ import { ErrorMessage } from '../../ui/error-message.tsx';
 import { ChoiceField } from '../../ui/fields/choice-field.tsx';
 import { RangeField } from '../../ui/fields/range-field.tsx';
 import { Tick } from '../../ui/fields/tick.tsx';
+import { UndoRedo } from '../../ui/undo-redo.tsx';
 import { GuidePicture } from './mark-guide.tsx';
 import { MarkList } from './mark-list.tsx';
 import { MARK_ORDER, type PhotoMarkName } from './mark-order.ts';
-import { confirmed, markOf, nextMark, withMark } from './marked-study.ts';
+import { markName } from './mark-words.ts';
+import { confirmed, markOf, nextMark, proposedShare, withMark, withMoment } from './marked-study.ts';
 import { PictureStage, type StageProps } from './picture-stage.tsx';
 import { ProposeJoints } from './propose-joints.tsx';
 import { ReadResult } from './read-result.tsx';
-import { badMarks, type PictureReading, useReading } from './use-reading.ts';
+import { disagreeingMarks, isReadingOf, type PictureReading, useReading } from './use-reading.ts';
+import { useStudy } from './use-study.ts';
 
 const NONE: readonly PhotoStudy[] = [];
 
@@ -29,13 +30,15 @@ interface MarkedProps {
   readonly others: readonly PhotoRecord[];
   readonly onKept: () => void;
   readonly onApplied: () => void;
-  readonly onRemove: () => void;
+  /** Another picture is chosen: the study as it was last. */
+  readonly onLeave: (study: PhotoStudy) => void;
+  readonly onRemove: (study: PhotoStudy) => void;
 }
 
 /** One picture: its moment, its marks, what they say. Every change is kept at once. */
 export function MarkedPicture(props: MarkedProps) {
   const { opened, photo } = props;
-  const { study, change, keep, refusal } = useStudy(photo);
+  const { study, change, keep, refusal, history } = useStudy(photo, props.onLeave);
   const [inHand, setInHand] = useState<PhotoMarkName>(
     () => MARK_ORDER.find((name) => !markOf(photo.study!, name)) ?? MARK_ORDER[0]!,
   );
@@ -44,16 +47,21 @@ export function MarkedPicture(props: MarkedProps) {
     () => props.others.flatMap(({ study: other }) => (other && isSameMoment(other, study) ? [other] : [])),
     [props.others, study],
   );
-  const reading = useLastReading(useReading(opened.fit, study, joined ? same : NONE));
-  const marking = { study, reading, inHand, bad: badMarks(reading), onTake: setInHand };
+  const others = joined ? same : NONE;
+  const reading = useLastReading(useReading(opened.fit, study, others));
+  const disagreeing = disagreeingMarks(reading);
+  const bad = new Set(disagreeing.flatMap(({ name, isHere }) => (isHere ? [name] : [])));
+  const marking = { study, reading, inHand, bad, onTake: setInHand };
 
   const mark = (name: PhotoMarkName, at: Pixel | null, done: boolean) => {
     const next = withMark(study, name, at);
-    change(next);
+    change(next, markName(name));
     if (done && at) setInHand(nextMark(next, name));
   };
+  const confirm = (name?: PhotoMarkName) =>
+    change(confirmed(study, name), name ? markName(name) : say('photograph.points.joints'));
   const next = () => {
-    change(confirmed(study, inHand));
+    if (proposedShare(study, inHand) !== undefined) confirm(inHand);
     setInHand(nextMark(study, inHand));
   };
   const take = async (taken: PhotoStudy) => {
@@ -66,20 +74,30 @@ export function MarkedPicture(props: MarkedProps) {
   return (
     <div className="photograph-columns">
       <div className="stack">
+        <UndoRedo {...history} />
         <Picture {...props} marking={marking} onChange={change} onMark={mark} onNext={next}>
           <Visibility study={study} onChange={change} />
           {same.length > 0 && <Tick name={say('photograph.joined')} isOn={joined} onChange={setJoined} />}
         </Picture>
         {refusal && <ErrorMessage error={refusal} />}
-        <ReadResult opened={opened} study={study} reading={reading} onTaken={take} />
+        <ReadResult
+          opened={opened}
+          study={study}
+          reading={reading}
+          isCurrent={isReadingOf(reading, study, others)}
+          disagreeing={disagreeing}
+          onLeaveOut={() =>
+            change(
+              [...bad].reduce((so, name) => withMark(so, name, null), study),
+              say('photograph.apply.leave-out'),
+            )
+          }
+          onTaken={take}
+        />
       </div>
       <div className="photograph-side">
         <GuidePicture fit={opened.fit} seat={study.seat} inHand={inHand} onTake={setInHand} />
-        <MarkList
-          {...marking}
-          onRemove={(name) => mark(name, null, true)}
-          onConfirm={(name) => change(confirmed(study, name))}
-        />
+        <MarkList {...marking} onRemove={(name) => mark(name, null, true)} onConfirm={confirm} />
       </div>
     </div>
   );
@@ -89,7 +107,7 @@ export function MarkedPicture(props: MarkedProps) {
 function Picture(
   props: MarkedProps & {
     marking: Omit<StageProps, 'source' | 'opacity' | 'onMark' | 'onNext'>;
-    onChange: (study: PhotoStudy) => void;
+    onChange: (study: PhotoStudy, step?: string) => void;
     onMark: StageProps['onMark'];
     onNext: StageProps['onNext'];
     children: React.ReactNode;
@@ -106,7 +124,7 @@ function Picture(
         label={say('photograph.moment')}
         value={study.moment}
         options={SEEN_MOMENTS.map((value) => ({ value, name: say(`photograph.moment.${value}`) }))}
-        onChange={(moment) => onChange({ ...study, moment })}
+        onChange={(moment) => onChange(withMoment(study, moment), say('photograph.moment'))}
       />
       {source ? (
         <PictureStage
@@ -136,10 +154,10 @@ function Picture(
             study={study}
             seat={props.opened.fit.seats[study.seat]!}
             reading={reading}
-            onProposed={onChange}
+            onProposed={(proposed) => onChange(proposed, say('photograph.propose'))}
           />
         )}
-        <Button look="words" onClick={props.onRemove}>
+        <Button look="words" onClick={() => props.onRemove(study)}>
           {say('photograph.remove-picture')}
         </Button>
       </p>
@@ -172,34 +190,6 @@ function Visibility({ study, onChange }: { study: PhotoStudy; onChange: (study: 
 
 function isSameMoment(a: PhotoStudy, b: PhotoStudy): boolean {
   return a.seat === b.seat && a.moment === b.moment && a.takenOn === b.takenOn;
-}
-
-/** Marks are kept after so long without another change, milliseconds. */
-const KEEP_AFTER_MS = 400;
-
-/** The study of a photograph: changed at once here, kept in the store a moment later. */
-function useStudy(photo: PhotoRecord) {
-  const [study, setStudy] = useState<PhotoStudy>(photo.study!);
-  const [refusal, setRefusal] = useState<CallError | null>(null);
-  const waiting = useRef<{ timer: number; study: PhotoStudy } | null>(null);
-
-  async function keep(next: PhotoStudy): Promise<void> {
-    if (waiting.current) window.clearTimeout(waiting.current.timer);
-    waiting.current = null;
-    const result = await call('photos.study', { id: photo.id, study: next });
-    setRefusal(result.ok ? null : result.error);
-  }
-  const latest = useRef(keep);
-  latest.current = keep;
-  useEffect(() => () => void (waiting.current && latest.current(waiting.current.study)), []);
-
-  function change(next: PhotoStudy): void {
-    setStudy(next);
-    if (waiting.current) window.clearTimeout(waiting.current.timer);
-    const timer = window.setTimeout(() => void keep(next), KEEP_AFTER_MS);
-    waiting.current = { timer, study: next };
-  }
-  return { study, change, keep, refusal };
 }
 
 /** The newest reading there is: while marks move, the one before stays in sight. */

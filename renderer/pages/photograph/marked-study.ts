@@ -23,6 +23,11 @@ export function withMark(study: PhotoStudy, name: PhotoMarkName, at: Pixel | nul
   return { ...open, [part]: marks, proposed, confirmed: false };
 }
 
+/** The study with another moment. What was read off the picture before no longer counts. */
+export function withMoment({ result: _, ...open }: PhotoStudy, moment: PhotoStudy['moment']): PhotoStudy {
+  return { ...open, moment, confirmed: false };
+}
+
 /** Those of a pose model's joints that may be proposed: a joint that somebody has marked or looked at stays where it is. */
 export function openProposals(study: PhotoStudy, joints: readonly MarkedProposal[]): MarkedProposal[] {
   return joints.filter(({ joint }) => !study.joints[joint] || study.proposed[joint] !== undefined);

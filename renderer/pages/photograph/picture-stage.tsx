@@ -89,11 +89,23 @@ export function PictureStage(props: StageProps) {
   );
 }
 
+/** A press moved less than this is a click, pixels of the screen. */
+const DRAG_PX = 4;
+
+/**
+ * The mark that the pointer holds. A press on a mark while another waits to be set: `pressed` is where, as long as it may be a click,
+ * which sets that other one there, for two joints may lie on one place.
+ */
+interface Held {
+  readonly name: PhotoMarkName;
+  readonly pressed: readonly [number, number] | null;
+}
+
 /** What the picture hears of pointer and keys; which mark the pointer holds, and where it is, in pixels of the picture. */
 function useMarkingHand(props: StageProps) {
   const { study, inHand, onMark } = props;
   const [pointer, setPointer] = useState<Pixel | null>(null);
-  const [held, setHeld] = useState<PhotoMarkName | null>(null);
+  const [held, setHeld] = useState<Held | null>(null);
   const place = ({ currentTarget, clientX, clientY }: React.PointerEvent): Pixel => {
     const box = currentTarget.getBoundingClientRect();
     return {
@@ -102,7 +114,7 @@ function useMarkingHand(props: StageProps) {
     };
   };
   return {
-    held,
+    held: held?.name ?? null,
     pointer,
     onKeyDown(event: React.KeyboardEvent) {
       const act = keyAct(event);
@@ -119,16 +131,29 @@ function useMarkingHand(props: StageProps) {
     onPointerDown(event: React.PointerEvent) {
       event.currentTarget.setPointerCapture(event.pointerId);
       const taken = (event.target as Element).getAttribute('data-mark') as PhotoMarkName | null;
-      if (taken) props.onTake(taken);
-      else onMark(inHand, place(event), false);
-      setHeld(taken ?? inHand);
+      const isSet = markOf(study, inHand) !== undefined;
+      if (taken && !isSet && event.pointerType !== 'touch') {
+        setHeld({ name: taken, pressed: [event.clientX, event.clientY] });
+        return;
+      }
+      const name = taken && isSet ? taken : inHand;
+      if (name === inHand) onMark(name, place(event), false);
+      else props.onTake(name);
+      setHeld({ name, pressed: null });
     },
     onPointerMove(event: React.PointerEvent) {
       setPointer(place(event));
-      if (held) onMark(held, place(event), false);
+      if (!held) return;
+      const { name, pressed } = held;
+      if (pressed) {
+        if (Math.hypot(event.clientX - pressed[0], event.clientY - pressed[1]) < DRAG_PX) return;
+        props.onTake(name);
+        setHeld({ name, pressed: null });
+      }
+      onMark(name, place(event), false);
     },
     onPointerUp(event: React.PointerEvent) {
-      if (held) onMark(held, place(event), true);
+      if (held) onMark(held.pressed ? inHand : held.name, place(event), true);
       setHeld(null);
     },
     onPointerCancel: () => setHeld(null),
@@ -136,9 +161,9 @@ function useMarkingHand(props: StageProps) {
   };
 }
 
-/** Every mark that is set. */
+/** Every mark that is set; the one in hand lies on top. */
 function Marks({ study, inHand, bad }: StageProps) {
-  return MARK_ORDER.map((name) => {
+  return [...MARK_ORDER.filter((name) => name !== inHand), inHand].map((name) => {
     const at = markOf(study, name);
     return (
       at && (

@@ -10,25 +10,28 @@ import { announce } from '../../announce/announce.ts';
 import { call } from '../../client/client.ts';
 import { useFormat } from '../../display/use-display.ts';
 import { say } from '../../language/messages.ts';
-import { Button } from '../../ui/button.tsx';
 import { ErrorMessage } from '../../ui/error-message.tsx';
 import { AfloatLine } from './afloat-line.tsx';
 import { AngleTable } from './angle-table.tsx';
+import { Apply } from './apply.tsx';
 import { DifferenceWords } from './difference-words.tsx';
-import type { PictureReading } from './use-reading.ts';
+import type { DisagreeingMark, PictureReading } from './use-reading.ts';
 
 /** What the marks say: where the camera stood, how the athlete kneels, what contradicts the body; and taking it into the fit. */
 export function ReadResult(props: {
   opened: OpenedFit;
   study: PhotoStudy;
   reading: PictureReading;
+  /** The reading is of the marks as they stand. */
+  isCurrent: boolean;
+  disagreeing: readonly DisagreeingMark[];
+  onLeaveOut: () => void;
   onTaken: (study: PhotoStudy) => Promise<void>;
 }) {
   const { opened, study, reading } = props;
   const [refusal, setRefusal] = useState<CallError | null>(null);
   if (reading.kind !== 'read') return null;
   const { camera, posture, plan, afloat } = reading.answer;
-  const unseen = Object.keys(study.proposed).length;
 
   async function take(seen: SeenPosture): Promise<void> {
     const fit = measuredFit(opened.fit, {
@@ -55,13 +58,7 @@ export function ReadResult(props: {
           <Contradictions posture={posture} />
           {plan && <DifferenceWords plan={plan} posture={posture} />}
           {plan && <AngleTable plan={plan} posture={posture} />}
-          <p className="row">
-            <Button look="chief" disabled={unseen > 0} onClick={() => void take(posture)}>
-              {say('photograph.apply')}
-            </Button>
-            {unseen > 0 && <span className="soft">{say('photograph.apply.first', { count: unseen })}</span>}
-            {study.confirmed && <span className="soft">{say('photograph.applied')}</span>}
-          </p>
+          <Apply {...props} isSettled={posture.unsettled.length === 0} onApply={() => void take(posture)} />
         </>
       )}
       {refusal && <ErrorMessage error={refusal} />}

@@ -30,10 +30,14 @@ interface SeatPicturesProps {
 /** The pictures of one athlete in this fit: chosen, added, removed; the one in hand is marked. */
 export function SeatPictures(props: SeatPicturesProps) {
   const { opened, seat, athleteId } = props;
-  const { asked, refusal, add, takeRate, remove, setChosen, chosen } = usePictures(props);
+  const { asked, refusal, add, takeRate, remove, removed, bringBack, setChosen, chosen } = usePictures(props);
+  const [left, setLeft] = useState<ReadonlyMap<string, PhotoStudy>>(new Map());
   const pictures = useMemo(
-    () => (asked.value ?? []).filter(({ fitId, study }) => fitId === opened.id && study),
-    [asked.value, opened.id],
+    () =>
+      (asked.value ?? [])
+        .filter(({ fitId, study }) => fitId === opened.id && study)
+        .map((photo) => ({ ...photo, study: left.get(photo.id) ?? photo.study })),
+    [asked.value, opened.id, left],
   );
   const picture = pictures.find(({ id }) => id === chosen) ?? pictures.at(-1);
   return (
@@ -41,6 +45,14 @@ export function SeatPictures(props: SeatPicturesProps) {
       {asked.error && <ErrorMessage error={asked.error} onRetry={asked.reload} />}
       {refusal && <ErrorMessage error={refusal} />}
       <AddPicture onPicture={add} onRate={(rate) => void takeRate(rate)} />
+      {removed && (
+        <p className="row" role="status" ref={intoView}>
+          {say('photos.removed')}
+          <Button look="words" onClick={() => void bringBack(removed)}>
+            {say('archive.back.replace')}
+          </Button>
+        </p>
+      )}
       {asked.value && !picture && <ExamplePictures fit={opened.fit} seat={seat} />}
       {picture && (
         <>
@@ -52,7 +64,8 @@ export function SeatPictures(props: SeatPicturesProps) {
             others={pictures.filter(({ id }) => id !== picture.id)}
             onKept={asked.reload}
             onApplied={props.onApplied}
-            onRemove={() => void remove(picture)}
+            onLeave={(study) => setLeft((now) => new Map(now).set(picture.id, study))}
+            onRemove={(study) => void remove(picture.id, study)}
           />
         </>
       )}
@@ -62,20 +75,40 @@ export function SeatPictures(props: SeatPicturesProps) {
   );
 }
 
+/** What is said of a change lies above the picture, whose end may be in sight. */
+function intoView(element: HTMLElement | null): void {
+  element?.scrollIntoView({ block: 'nearest' });
+}
+
+/** A picture that was removed, with its marks: it can be put back. */
+interface Removed {
+  readonly data: string;
+  readonly study: PhotoStudy;
+}
+
 /** The athlete's pictures as they are kept, which of them is chosen, and what can be done with them. */
 function usePictures({ opened, seat, athleteId, boatId, onApplied }: SeatPicturesProps) {
   const asked = useCall('photos.ofAthlete', { athleteId });
   const [chosen, setChosen] = useState<string | null>(null);
   const [refusal, setRefusal] = useState<CallError | null>(null);
+  const [removed, setRemoved] = useState<Removed | null>(null);
   const tell = (result: CallResult<unknown>) => setRefusal(result.ok ? null : result.error);
 
   async function add(data: string, image: PhotoStudy['image'], moment: SeenMoment): Promise<void> {
-    const study = photoStudySchema.parse({ seat, moment, takenOn: today(), image });
-    const picture = { boatId, athleteId, fitId: opened.id, caption: '', data, study };
-    const result = await call('photos.add', picture);
+    await put({ data, study: photoStudySchema.parse({ seat, moment, takenOn: today(), image }) });
+  }
+
+  async function put(picture: { data: string; study: PhotoStudy }): Promise<boolean> {
+    const place = { boatId, athleteId, fitId: opened.id, caption: '' };
+    const result = await call('photos.add', { ...place, ...picture });
     tell(result);
     if (result.ok) setChosen(result.value.id);
     asked.reload();
+    return result.ok;
+  }
+
+  async function bringBack(picture: Removed): Promise<void> {
+    if (await put(picture)) setRemoved(null);
   }
 
   async function takeRate(rate: SeenRate): Promise<void> {
@@ -83,15 +116,18 @@ function usePictures({ opened, seat, athleteId, boatId, onApplied }: SeatPicture
     const saved = await call('drafts.save', { id: opened.id, fit, basedOn: opened.draftSavedAt });
     tell(saved);
     if (!saved.ok) return;
-    announce(say('photograph.rate.taken'));
+    announce(say('photograph.taken'));
     onApplied();
   }
 
-  async function remove({ id }: PhotoRecord): Promise<void> {
-    tell(await call('photos.remove', { id }));
+  async function remove(id: string, study: PhotoStudy): Promise<void> {
+    const opened = await call('photos.open', { id });
+    const result = await call('photos.remove', { id });
+    tell(result);
+    setRemoved(result.ok && opened.ok ? { data: opened.value.data, study } : null);
     asked.reload();
   }
-  return { asked, chosen, setChosen, refusal, add, takeRate, remove };
+  return { asked, chosen, setChosen, refusal, add, takeRate, remove, removed, bringBack };
 }
 
 /** The pictures to choose from, by moment and day. */

@@ -108,7 +108,8 @@ function useMeasureEntry(props: MeasureFieldProps) {
   }
 
   function onKeyDown(event: React.KeyboardEvent): void {
-    if (event.key === 'Enter') enter();
+    // Before Tab moves on: what the entry calls for is there to go to.
+    if (event.key === 'Enter' || event.key === 'Tab') enter();
     if (event.key === 'Escape') {
       putBack();
       setRefused(null);

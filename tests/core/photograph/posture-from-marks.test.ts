@@ -139,6 +139,38 @@ describe('a posture from marks', () => {
     expect(degrees(Math.abs(seen.angles.trunkPitch - stance.angles.trunkPitch))).toBeLessThan(1);
   });
 
+  it('names what disagrees where more marks do than may be left out, and the doubt is large', () => {
+    const marks = marksOf(drawnStance(fit, 'ready', seeded(5)));
+    const agreed = measured(postureFromMarks({ ...input, marks }));
+    expect(agreed.unsettled).toEqual([]);
+    // Somebody took one leg for the other: six marks of seventeen.
+    const legs = { ...marks };
+    for (const [front, rear] of [
+      ['frontHip', 'kneelingHip'],
+      ['frontKnee', 'kneelingKnee'],
+      ['frontAnkle', 'kneelingAnkle'],
+      ['frontToe', 'rearBall'],
+    ] as const)
+      [legs[front], legs[rear]] = [marks[rear], marks[front]];
+    const swapped = measured(postureFromMarks({ ...input, marks: legs }));
+    expect(swapped.unsettled.length).toBeGreaterThan(0);
+    expect(swapped.unsettled.every(({ joint }) => swapped.bad.every((bad) => bad.joint !== joint))).toBe(
+      true,
+    );
+    expect(swapped.sd.thighPitch).toBeGreaterThan(3 * agreed.sd.thighPitch);
+    // Of three marks none is left out, for two tell too little; the one that is off is named.
+    const { midShoulder, frontKnee, kneelingHip } = marks;
+    const few = { frontKnee: frontKnee!, kneelingHip: kneelingHip! };
+    const three = measured(
+      postureFromMarks({
+        ...input,
+        marks: { ...few, midShoulder: { u: midShoulder!.u, v: midShoulder!.v + 900 } },
+      }),
+    );
+    expect(three.bad).toEqual([]);
+    expect(three.unsettled.map(({ joint }) => joint)).toContain('midShoulder');
+  });
+
   it('tells a thigh 12 % longer than taped, and does not blame a mark for it', () => {
     const tape = {
       kneeToHipLength: { valueM: 0.47, sdM: 0.003 },
