@@ -39,10 +39,12 @@ beforeAll(async () => {
 
 afterAll(() => program.dispose());
 
-async function choose(file: string | { name: string; mimeType: string; buffer: Buffer }): Promise<void> {
+type Chosen = string | { name: string; mimeType: string; buffer: Buffer };
+
+async function choose(...files: Chosen[]): Promise<void> {
   const chooser = page.waitForEvent('filechooser');
   await page.getByRole('button', { name: 'Choose pictures or a video' }).click();
-  await (await chooser).setFiles([file] as never);
+  await (await chooser).setFiles(files as never);
 }
 
 /** Bytes of a picture as the store has it. */
@@ -132,6 +134,34 @@ describe('a photograph, in a real browser', () => {
     await soon(async () => (await studies())[0]!.study!.boat.bow).toEqual(moved);
   });
 
+  it('sets two marks on one place by a click, moves one of them by dragging, and takes steps back', async () => {
+    const stage = page.getByRole('application');
+    const board = async () => (await studies())[0]!.study!.boat;
+    for (const name of ['Board, front end', 'Board, rear end']) {
+      await page.getByRole('button', { name, exact: true }).click();
+      await stage.click({ position: { x: 400, y: 300 } });
+    }
+    await soon(async () => (await board()).boardAft).toBeDefined();
+    const { boardFore, boardAft } = await board();
+    expect(boardAft).toEqual(boardFore);
+    // Another waits to be set: a press that moves is a drag of the one under it.
+    await page.getByRole('button', { name: 'Seat’s mark', exact: true }).click();
+    const box = (await stage.boundingBox())!;
+    await page.mouse.move(box.x + 400, box.y + 300);
+    await page.mouse.down();
+    await page.mouse.move(box.x + 430, box.y + 320, { steps: 3 });
+    await page.mouse.up();
+    await soon(async () => (await board()).boardAft!.u).toBeGreaterThan(boardFore!.u + 20);
+    expect(await board()).toMatchObject({ boardFore });
+    expect((await board()).seatMark).toBeUndefined();
+    await page.keyboard.press('Control+z');
+    await soon(async () => (await board()).boardAft).toEqual(boardFore);
+    await page.getByRole('button', { name: 'Undo', exact: true }).click();
+    await soon(async () => (await board()).boardAft).toBeUndefined();
+    await page.keyboard.press('Control+Shift+z');
+    await soon(async () => (await board()).boardAft).toEqual(boardFore);
+  });
+
   it('is marked by keys alone: on to the next, set, taken away, another in hand', async () => {
     const stage = page.getByRole('application');
     const inHand = () => stage.getAttribute('aria-label');
@@ -196,12 +226,28 @@ describe('a photograph, in a real browser', () => {
   it('shows plan and seen over the picture, and takes the difference into the fit', async () => {
     const [photo] = await studies();
     const { image, ...study } = photo!.study!;
+    const { boat, joints } = leaningMarks(fit, image, LEAN_DEG);
+    const ankle = joints.frontAnkle!;
+    const frontAnkle = { ...ankle, u: ankle.u + 0.03 * image.width };
     await callFromPage(page, 'photos.study', {
       id: photo!.id,
-      study: { ...study, image, ...leaningMarks(fit, image, LEAN_DEG) },
+      study: { ...study, image, boat, joints: { ...joints, frontAnkle } },
     });
     await page.reload();
     await page.getByTestId('plan-figure').waitFor();
+    // An ankle far from where all others have it: it is named, and nothing is applied until it is moved or left out.
+    const apply = page.getByRole('button', { name: 'Apply to the fit' });
+    await page
+      .getByText(/^Off the other marks: Front ankle \(\d+\smm\)\. First move or leave out\.$/)
+      .waitFor();
+    expect(await apply.isDisabled()).toBe(true);
+    await page.getByRole('button', { name: 'Leave out' }).click();
+    await soon(() => apply.isEnabled()).toBe(true);
+    await soon(async () => (await studies())[0]!.study!.joints.frontAnkle).toBeUndefined();
+    await page.getByRole('button', { name: 'Undo', exact: true }).click();
+    await soon(() => apply.isDisabled()).toBe(true);
+    await page.getByRole('button', { name: 'Redo', exact: true }).click();
+    await soon(() => apply.isEnabled()).toBe(true);
     expect(await page.getByTestId('plan-figure').locator('path').count()).toBeGreaterThan(20);
     await page.getByText(/^Kneeling hip: \d+°\s±\s\d+° more bent$/).waitFor();
     const row = page.getByRole('row', { name: /^Trunk, forward/ });
@@ -297,6 +343,23 @@ describe('a photograph, in a real browser', () => {
     expect((await storedBytes(turned.id)).includes('Secretcam')).toBe(false);
   });
 
+  it('keeps the marks of each picture while another is looked at, and a removed one comes back with them', async () => {
+    const pictures = page.getByRole('list', { name: 'Pictures' }).getByRole('button');
+    const last = async () => (await studies()).at(-1)!.study!;
+    await page.getByRole('button', { name: 'Bow, deck', exact: true }).click();
+    await page.getByRole('application').click({ position: { x: 50, y: 60 } });
+    await soon(async () => (await last()).boat.bow).toBeDefined();
+    await pictures.first().click();
+    await pictures.last().click();
+    await soon(() => page.locator('.photograph-mark').count()).toBe(1);
+    const before = (await studies()).length;
+    await page.getByRole('button', { name: 'Remove picture' }).click();
+    await soon(async () => (await studies()).length).toBe(before - 1);
+    await page.getByRole('button', { name: 'Restore' }).click();
+    await soon(async () => (await studies()).length).toBe(before);
+    expect((await last()).boat.bow).toBeDefined();
+  });
+
   it.each(['drop', 'paste'] as const)('comes in by %s, as PNG or WebP too', async (way) => {
     const before = (await studies()).length;
     await page.evaluate(
@@ -327,5 +390,17 @@ describe('a photograph, in a real browser', () => {
   it('says no to HEIC plainly', async () => {
     await choose({ name: 'IMG_1.HEIC', mimeType: 'image/heic', buffer: Buffer.from('ftypheic') });
     await page.getByText(/is HEIC/).waitFor();
+  });
+
+  it('names each file that is no picture, and takes the others', async () => {
+    const before = (await studies()).length;
+    const none = (name: string) => ({ name, mimeType: 'image/jpeg', buffer: Buffer.from('none') });
+    await choose(none('one.jpg'), none('two.jpg'), {
+      name: 'three.jpg',
+      mimeType: 'image/jpeg',
+      buffer: inventedJpeg(),
+    });
+    await soon(async () => (await studies()).length).toBe(before + 1);
+    await page.getByText(/one\.jpg: .*two\.jpg: /).waitFor();
   });
 });

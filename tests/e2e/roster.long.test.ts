@@ -119,6 +119,9 @@ storyOf('a guided measuring session', ({ step }) => {
       await page.getByRole('button', { name: /^Arm span/ }).click();
       await enter(page, 'First reading', '151');
       await enter(page, 'Second reading', '153');
+      // Tab goes on to the entry that the second reading has called for, not past it.
+      const third = measure(page, 'Third reading');
+      await soon(() => third.evaluate((entry) => entry === document.activeElement)).toBe(true);
       await enter(page, 'Third reading', '152.6');
       await soon(async () => textOf(page.locator('.measure-step').getByRole('status'))).toContain('152.6 cm');
     },

@@ -38,10 +38,14 @@ export function Apply(props: {
   );
 }
 
+/** Where so many disagree that none can be told right, these are named; the list of marks shows all. */
+const MOST_NAMED = 4;
+
 /** Which marks disagree and by how much, and what to do. */
 function Disagreement({ marks, isSettled }: { marks: readonly DisagreeingMark[]; isSettled: boolean }) {
   const format = useFormat();
-  const named = marks.map(({ name, mm, isHere }) =>
+  const worst = [...marks].sort((a, b) => b.mm - a.mm).slice(0, isSettled ? undefined : MOST_NAMED);
+  const named = worst.map(({ name, mm, isHere }) =>
     say('photograph.apply.off', {
       mark: markName(name),
       off: format.length(mm / 1000, { unit: 'mm' }),

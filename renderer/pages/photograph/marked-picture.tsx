@@ -71,8 +71,14 @@ export function MarkedPicture(props: MarkedProps) {
     props.onApplied();
   };
 
+  const columns = useRef<HTMLDivElement>(null);
+  const takeFromList = (name: PhotoMarkName) => {
+    setInHand(name);
+    bringIntoSight(columns.current?.querySelector('.photograph-stage'));
+  };
+
   return (
-    <div className="photograph-columns">
+    <div className="photograph-columns" ref={columns}>
       <div className="stack">
         <UndoRedo {...history} />
         <Picture {...props} marking={marking} onChange={change} onMark={mark} onNext={next}>
@@ -97,10 +103,23 @@ export function MarkedPicture(props: MarkedProps) {
       </div>
       <div className="photograph-side">
         <GuidePicture fit={opened.fit} seat={study.seat} inHand={inHand} onTake={setInHand} />
-        <MarkList {...marking} onRemove={(name) => mark(name, null, true)} onConfirm={confirm} />
+        <MarkList
+          {...marking}
+          onTake={takeFromList}
+          onRemove={(name) => mark(name, null, true)}
+          onConfirm={confirm}
+        />
       </div>
     </div>
   );
+}
+
+/** Brings a picture of which less than half is in sight back into it: in a narrow window the list of marks lies below. */
+function bringIntoSight(picture: Element | null | undefined): void {
+  if (!picture) return;
+  const { top, bottom } = picture.getBoundingClientRect();
+  const seen = Math.min(bottom, window.innerHeight) - Math.max(top, 0);
+  if (seen < (bottom - top) / 2) picture.scrollIntoView({ block: 'nearest' });
 }
 
 /** The picture itself with its moment and its tools. */

@@ -9,7 +9,7 @@ import { STANCE_ANGLES, STANCE_UNKNOWNS } from '../../../core/posture/stance.ts'
 import { announce } from '../../announce/announce.ts';
 import { call } from '../../client/client.ts';
 import { useFormat } from '../../display/use-display.ts';
-import { say } from '../../language/messages.ts';
+import { say, words } from '../../language/messages.ts';
 import { ErrorMessage } from '../../ui/error-message.tsx';
 import { AfloatLine } from './afloat-line.tsx';
 import { AngleTable } from './angle-table.tsx';
@@ -55,7 +55,7 @@ export function ReadResult(props: {
       {posture?.kind === 'tooFew' && <p>{say('photograph.posture.too-few', { needed: posture.needed })}</p>}
       {posture?.kind === 'measured' && (
         <>
-          <Contradictions posture={posture} />
+          {posture.unsettled.length === 0 && <Contradictions posture={posture} />}
           {plan && <DifferenceWords plan={plan} posture={posture} />}
           {plan && <AngleTable plan={plan} posture={posture} />}
           <Apply {...props} isSettled={posture.unsettled.length === 0} onApply={() => void take(posture)} />
@@ -82,20 +82,21 @@ function resultOf({ angles, sd, topHandOver, measuredSd }: SeenPosture): NonNull
   };
 }
 
+/** Boat points farther off than this want another look, root mean square, millimetres: more than marks by hand and an estimated hull leave (estimate). */
+const FAR_OFF_MM = 40;
+
 /** Where the camera stood and how well the boat's points agree; or what is missing. */
 function CameraLine({ camera }: { camera: SolvedCamera }) {
   const format = useFormat();
   if (camera.kind === 'tooFew') return <p>{say('photograph.camera.too-few')}</p>;
   if (camera.kind === 'degenerate') return <p>{say(`photograph.camera.${camera.why}`)}</p>;
   if (camera.kind !== 'solved') return <p className="error-box">{say('photograph.camera.inconsistent')}</p>;
-  return (
-    <p>
-      {say(`photograph.camera.${camera.model}`, {
-        px: format.number(camera.residualPx, { decimals: 1 }),
-        mm: format.number(camera.residualMm, { decimals: 0 }),
-      })}
-    </p>
-  );
+  const found = say(`photograph.camera.${camera.model}`, {
+    px: format.number(camera.residualPx, { decimals: 1 }),
+    mm: format.number(camera.residualMm, { decimals: 0 }),
+  });
+  const isFarOff = camera.residualMm > FAR_OFF_MM;
+  return <p>{isFarOff ? words().sentences([found, say('photograph.camera.inconsistent')]) : found}</p>;
 }
 
 function Contradictions({ posture }: { posture: SeenPosture }) {
