@@ -48,7 +48,7 @@ function Disagreement({ marks, isSettled }: { marks: readonly DisagreeingMark[];
   const named = worst.map(({ name, mm, isHere }) =>
     say('photograph.apply.off', {
       mark: markName(name),
-      off: format.length(mm / 1000, { unit: 'mm' }),
+      off: format.length(mm / 1000, { fine: true }),
       where: isHere ? 'here' : 'joined',
     }),
   );
