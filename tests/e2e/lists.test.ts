@@ -1,6 +1,6 @@
 import type { Page, Route } from 'playwright-core';
 import { afterAll, beforeAll, beforeEach, describe, expect, it } from 'vitest';
-import { inventedPaddle } from '../app/invented.ts';
+import { inventedBoat, inventedPaddle } from '../app/invented.ts';
 import { exampleAthlete } from '../core/example/example-fit.ts';
 import { english } from '../english.ts';
 import { type RunningProgram, startProgram } from './harness.ts';
@@ -128,4 +128,27 @@ it('a name without a gap breaks: what can be done with its row stays in sight', 
   await archive.waitFor();
   const { x, width } = (await archive.boundingBox())!;
   expect(x + width).toBeLessThanOrEqual(1280);
+});
+
+it('two athletes, and two boats, of one name are told apart where one is chosen', async () => {
+  for (const bornOn of ['2001-02-03', '2006-05-04'])
+    await callFromPage(page, 'athletes.save', { athlete: exampleAthlete({ name: 'Namesake', bornOn }) });
+  for (const massKg of [14, 16.5])
+    await callFromPage(page, 'boats.save', { boat: inventedBoat('Sister', { massKg }) });
+  await goTo(page, '#/fits/new');
+  const offered = async (label: string, name: string) => {
+    const list = page.getByLabel(label, { exact: true });
+    await list.waitFor();
+    return list
+      .locator('option', { hasText: name })
+      .allTextContents()
+      .then((texts) => texts.toSorted());
+  };
+  const boats = await offered('Boat', 'Sister');
+  expect(boats).toEqual([expect.stringMatching(/14.0.kg/), expect.stringMatching(/16.5.kg/)]);
+  await page.getByLabel('Boat', { exact: true }).selectOption({ label: boats[1]! });
+  const athletes = await offered('Athlete', 'Namesake');
+  expect(athletes).toEqual([expect.stringContaining('2001'), expect.stringContaining('2006')]);
+  // A name that nobody shares stands alone.
+  expect(await offered('Athlete', 'Berit')).toEqual(['Berit']);
 });

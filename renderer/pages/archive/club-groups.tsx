@@ -3,10 +3,12 @@ import type { CallInput, CallOutput } from '../../../app/contract/contract.ts';
 import type { CallError } from '../../../app/contract/result.ts';
 import { call } from '../../client/client.ts';
 import { useCall } from '../../client/use-call.ts';
+import { useFormat } from '../../display/use-display.ts';
 import { say, words } from '../../language/messages.ts';
 import { Button } from '../../ui/button.tsx';
 import { TextField } from '../../ui/fields/text-field.tsx';
 import { Tick } from '../../ui/fields/tick.tsx';
+import { athleteChoices } from '../../ui/told-apart.ts';
 
 type Group = CallOutput<'library.groups'>['groups'][number];
 type Listed = CallOutput<'athletes.list'>[number];
@@ -52,6 +54,7 @@ function OneGroup(props: {
   onChange: (athleteId: string, isIn: boolean) => void;
 }) {
   const { group, athletes, onChange } = props;
+  const format = useFormat();
   const coaches = group.people.map(({ name }) => name);
   const people = (
     <p className="soft">
@@ -70,10 +73,10 @@ function OneGroup(props: {
       <summary>{say('library.group', { name: group.name, count: group.athletes.length })}</summary>
       {people}
       <div className="row">
-        {athletes.map(({ id, athlete }) => (
+        {athleteChoices(athletes, format).map(({ value: id, name }) => (
           <Tick
             key={id}
-            name={athlete.name}
+            name={name}
             isOn={group.athletes.includes(id)}
             onChange={(isIn) => onChange(id, isIn)}
           />

@@ -4,11 +4,13 @@ import type { AthleteRecord } from '../../../app/contract/records.ts';
 import type { CallError, CallResult } from '../../../app/contract/result.ts';
 import { call } from '../../client/client.ts';
 import { useCall } from '../../client/use-call.ts';
+import { useFormat } from '../../display/use-display.ts';
 import { say } from '../../language/messages.ts';
 import { hrefOf } from '../../route/route.ts';
 import { Button } from '../../ui/button.tsx';
 import { ErrorMessage } from '../../ui/error-message.tsx';
 import { SelectField } from '../../ui/fields/select-field.tsx';
+import { athleteChoices } from '../../ui/told-apart.ts';
 
 type Entries = CallOutput<'athletes.entries'>;
 
@@ -71,6 +73,7 @@ function JoinSecond(props: {
   onJoin: (id: string) => Promise<void>;
 }) {
   const { free, name, onJoin } = props;
+  const format = useFormat();
   const [chosen, setChosen] = useState('');
   if (free.length === 0) return null;
   return (
@@ -79,10 +82,7 @@ function JoinSecond(props: {
         label={say('join.second')}
         value={chosen}
         onChange={setChosen}
-        options={[
-          { value: '', name: say('join.choose') },
-          ...free.map((other) => ({ value: other.id, name: other.athlete.name })),
-        ]}
+        options={[{ value: '', name: say('join.choose') }, ...athleteChoices(free, format)]}
       />
       <Button disabled={chosen === ''} onClick={() => onJoin(chosen)}>
         {say('join.do', { name })}

@@ -5,6 +5,7 @@ import type { Fit } from '../../../core/document/fit-schema.ts';
 import { FirstSetting, type ProposedStart } from '../../bench/proposal/first-setting.tsx';
 import { call } from '../../client/client.ts';
 import { useCall } from '../../client/use-call.ts';
+import { useFormat } from '../../display/use-display.ts';
 import { say } from '../../language/messages.ts';
 import { go, hrefOf } from '../../route/route.ts';
 import { CautionList } from '../../ui/caution-list.tsx';
@@ -16,6 +17,7 @@ import { readForm } from '../../ui/form/form-rules.ts';
 import { type FormState, useForm } from '../../ui/form/use-form.ts';
 import type { FormValues } from '../../ui/form/use-form-values.ts';
 import { Page } from '../../ui/page.tsx';
+import { boatChoices } from '../../ui/told-apart.ts';
 import { forgetChosen, type NewFitValues, newFitStore } from './chosen.ts';
 import { FirstFit } from './first-fit.tsx';
 import { makeFit } from './make-fit.ts';
@@ -119,6 +121,7 @@ function BoatChoice({
   record,
   form,
 }: InForm & { boats: FitChoices['boats']; record: BoatRecord | null }) {
+  const format = useFormat();
   return (
     <div className="entry-row">
       {boats.length > 0 ? (
@@ -127,7 +130,7 @@ function BoatChoice({
           label={say('fitting.boat')}
           value={record?.id ?? null}
           placeholder={say('new-fit.choose')}
-          options={boats.map(({ id, boat }) => ({ value: id, name: boat.name }))}
+          options={boatChoices(boats, format)}
         />
       ) : (
         <p>{say('boats.empty')}</p>

@@ -1,10 +1,12 @@
 import type { AthleteRecord } from '../../../app/contract/records.ts';
 import type { Side } from '../../../core/frame/mirror.ts';
+import { useFormat } from '../../display/use-display.ts';
 import { say } from '../../language/messages.ts';
 import { hrefOf } from '../../route/route.ts';
 import { ChoiceField } from '../../ui/fields/choice-field.tsx';
 import { SelectField } from '../../ui/fields/select-field.tsx';
 import type { FormState } from '../../ui/form/use-form.ts';
+import { athleteChoices } from '../../ui/told-apart.ts';
 import { type ChosenSeat, type NewFitValues, newFitStore, withSeat } from './chosen.ts';
 
 /** Stands for an empty seat in the list of athletes. */
@@ -29,7 +31,7 @@ export function SeatChoice(props: {
     form.change({ seats: withSeat(form.values.seats, index, part) });
   const path = `seats.${index}.athleteId`;
   const options = [
-    ...athletes.map(({ id, athlete }) => ({ value: id, name: athlete.name })),
+    ...athleteChoices(athletes, useFormat()),
     ...(seats > 1 ? [{ value: NOBODY, name: say('bench.seat.nobody') }] : []),
   ];
   return (

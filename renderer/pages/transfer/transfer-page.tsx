@@ -13,6 +13,7 @@ import { go, hrefOf } from '../../route/route.ts';
 import { ErrorMessage } from '../../ui/error-message.tsx';
 import { SelectField } from '../../ui/fields/select-field.tsx';
 import { Page } from '../../ui/page.tsx';
+import { boatChoices } from '../../ui/told-apart.ts';
 import { nameInBoat } from '../new-fit/fit-name.ts';
 import { shiftSentences } from './shift-sentences.ts';
 import { type TransferColumn, TransferTable } from './transfer-table.tsx';
@@ -47,6 +48,7 @@ export function TransferPage({ fitId }: { fitId: string }) {
 }
 
 function Transfer({ fit, boats }: { fit: Fit; boats: readonly BoatRecord[] }) {
+  const format = useFormat();
   const [boatId, setBoatId] = useState<string | null>(null);
   const others = boats.filter(({ id, boat }) => boat.seats.length === fit.seats.length && id !== fit.boat.id);
   const boat = useMemo(() => {
@@ -78,7 +80,7 @@ function Transfer({ fit, boats }: { fit: Fit; boats: readonly BoatRecord[] }) {
           label={say('fitting.boat')}
           value={boatId}
           placeholder={say('new-fit.choose')}
-          options={others.map(({ id, boat: { name } }) => ({ value: id, name }))}
+          options={boatChoices(others, format)}
           onChange={setBoatId}
         />
       </div>
