@@ -1,12 +1,10 @@
 import type { Page } from 'playwright-core';
 import { afterAll, beforeAll, describe, expect, it } from 'vitest';
 import type { Fit } from '../../core/document/fit-schema.ts';
-import { faceCircle } from '../../core/photograph/face-circle.ts';
-import { shownBox } from '../../core/photograph/shown-box.ts';
 import { inventedJpeg } from '../app/invented.ts';
 import { barriersInBothThemes } from './barriers.ts';
 import { type RunningProgram, startProgram } from './harness.ts';
-import { filmOfASpot, leaningMarks, REAL_PERSON, turnedJpeg } from './photographed.ts';
+import { detailAtHead, filmOfASpot, leaningMarks, REAL_PERSON, turnedJpeg } from './photographed.ts';
 import { callFromPage, goTo, settled, soon } from './screens.ts';
 
 /** The trunk of the athlete in the synthetic picture leans this much farther forward than the model would have it, degrees. */
@@ -57,31 +55,8 @@ const studies = async () => {
 };
 
 /** How much neighbouring pixels differ in the middle of the head of the first study's picture, in a shown picture. */
-async function detailAtTheHead(source: string | null): Promise<number> {
-  const { joints, image } = (await studies())[0]!.study!;
-  const face = faceCircle(joints)!;
-  const box = shownBox(joints, image, face);
-  return page.evaluate(
-    async ([src, { centre, radius }, { left, top, width }]) => {
-      const picture = new Image();
-      picture.src = src;
-      await picture.decode();
-      const canvas = document.createElement('canvas');
-      canvas.width = picture.naturalWidth;
-      canvas.height = picture.naturalHeight;
-      const pen = canvas.getContext('2d')!;
-      pen.drawImage(picture, 0, 0);
-      const shrink = picture.naturalWidth / width;
-      const half = 0.6 * radius * shrink;
-      const corner = [(centre.u - left) * shrink - half, (centre.v - top) * shrink - half] as const;
-      const { data } = pen.getImageData(...corner, 2 * half, 2 * half);
-      let sum = 0;
-      for (let i = 4; i < data.length; i += 4) sum += Math.abs(data[i]! - data[i - 4]!);
-      return sum / data.length;
-    },
-    [source!, face, box] as const,
-  );
-}
+const detailAtTheHead = async (source: string | null) =>
+  detailAtHead(page, source!, (await studies())[0]!.study!);
 
 describe('a photograph, in a real browser', () => {
   it('has joints proposed on this computer for a real person, as marks to be looked at', async () => {

@@ -6,7 +6,9 @@ import type { Fit } from '../../core/document/fit-schema.ts';
 import { seatFrame } from '../../core/evaluation/seat-state.ts';
 import { BOAT_MARKS, boatMarks } from '../../core/photograph/boat-marks.ts';
 import { axesOf, type Camera, projectPoint } from '../../core/photograph/camera.ts';
+import { faceCircle } from '../../core/photograph/face-circle.ts';
 import type { PhotoStudy } from '../../core/photograph/photo-study-schema.ts';
+import { shownBox } from '../../core/photograph/shown-box.ts';
 import { solveStance } from '../../core/posture/solve-stance.ts';
 
 /**
@@ -109,4 +111,30 @@ export function filmOfASpot(page: Page): Promise<string> {
     const bytes = new Uint8Array(await new Blob(parts).arrayBuffer());
     return btoa(Array.from(bytes, (byte) => String.fromCharCode(byte)).join(''));
   });
+}
+
+/** How much neighbouring pixels differ in the middle of the head of a study's picture, in a picture that is shown of it. */
+export function detailAtHead(page: Page, source: string, { joints, image }: PhotoStudy): Promise<number> {
+  const face = faceCircle(joints)!;
+  const box = shownBox(joints, image, face);
+  return page.evaluate(
+    async ([src, { centre, radius }, { left, top, width }]) => {
+      const picture = new Image();
+      picture.src = src;
+      await picture.decode();
+      const canvas = document.createElement('canvas');
+      canvas.width = picture.naturalWidth;
+      canvas.height = picture.naturalHeight;
+      const pen = canvas.getContext('2d')!;
+      pen.drawImage(picture, 0, 0);
+      const shrink = picture.naturalWidth / width;
+      const half = 0.6 * radius * shrink;
+      const corner = [(centre.u - left) * shrink - half, (centre.v - top) * shrink - half] as const;
+      const { data } = pen.getImageData(...corner, 2 * half, 2 * half);
+      let sum = 0;
+      for (let i = 4; i < data.length; i += 4) sum += Math.abs(data[i]! - data[i - 4]!);
+      return sum / data.length;
+    },
+    [source, face, box] as const,
+  );
 }
