@@ -174,6 +174,17 @@ describe.each(WINDOWS.slice(0, cases(1, 4)))('a window of %s', (_, viewport, dev
     if (await menu.isVisible()) {
       await menu.click();
       await small.getByRole('link', { name: 'Boats' }).waitFor();
+      const [pages, tools] = await small
+        .locator('.sheet-menu')
+        .evaluate((box) =>
+          ['.sheet-pages a', '.sheet-tools :is(a, button)'].map((found) =>
+            [...box.querySelectorAll(found)]
+              .slice(0, 4)
+              .map((one) => Math.round(one.getBoundingClientRect().top)),
+          ),
+        );
+      // The rows of both columns stand level.
+      expect(notEmpty(pages!)).toEqual(tools);
       expect(await wide()).toBeLessThanOrEqual(0);
       await small.keyboard.press('Escape');
     }
