@@ -35,7 +35,7 @@ export function partRoom(part: Part, { skin, board }: { skin: InnerSkin; board: 
 /**
  * Every clearance of a seat's parts, metres: to the hull's inner face along all their edges, of their fixing holes to the skin
  * and to the board's edges, how far their bases overhang the board, and between the parts. Distances are signed: negative where
- * there is no room, by how much is missing.
+ * there is no room, by how much is missing. A part without holes, in the board or at all, has no such distance.
  */
 export function partClearances(
   { kneePad, rearRest, frontFoot }: SeatParts,
@@ -50,10 +50,10 @@ export function partClearances(
     restInsideHull: rest.insideHull,
     restBevel: Math.max(0, -rest.insideHull),
     footInsideHull: foot.footInsideHull,
-    padHolesToSkin: pad.holesToSkin,
-    restHolesToSkin: rest.holesToSkin,
-    padHolesOnBoard: pad.holesOnBoard,
-    restHolesOnBoard: rest.holesOnBoard,
+    ...(kneePad.holes.length > 0 && { padHolesToSkin: pad.holesToSkin }),
+    ...(rearRest.holes.length > 0 && { restHolesToSkin: rest.holesToSkin }),
+    ...(kneePad.holes.some(isInBoard) && { padHolesOnBoard: pad.holesOnBoard }),
+    ...(rearRest.holes.some(isInBoard) && { restHolesOnBoard: rest.holesOnBoard }),
     padOverhang: -pad.onBoard,
     restOverhang: -rest.onBoard,
     footOverhang: foot.footOverhang,
@@ -91,10 +91,14 @@ function holesToSkin(skin: InnerSkin, holes: readonly FixingHole[]): number {
   return least;
 }
 
-/** Least distance of a part's holes to the floorboard's edges, metres, from the hole's own edge. */
+const isInBoard = ({ throughBoard }: FixingHole) => throughBoard;
+
+/** Least distance of a part's holes in the floorboard to its edges, metres, from the hole's own edge. */
 function holesOnBoard(board: Board, holes: readonly FixingHole[]): number {
-  return holes.reduce(
-    (least, { from, diameterM }) => Math.min(least, insideBoard(board, from) - diameterM / 2),
-    NO_HOLES,
-  );
+  return holes
+    .filter(isInBoard)
+    .reduce(
+      (least, { from, diameterM }) => Math.min(least, insideBoard(board, from) - diameterM / 2),
+      NO_HOLES,
+    );
 }

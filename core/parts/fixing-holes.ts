@@ -34,7 +34,7 @@ export interface Fixed {
   readonly board: Board;
   /** Height up to which the part is solid wood everywhere, metres: under a recess less than its top. */
   readonly solidM?: number;
-  /** How high it stands on rails, metres. */
+  /** How high it stands on rails, metres; left out where it stands on the board. */
   readonly raisedM?: number;
 }
 
@@ -96,17 +96,20 @@ function inwardAcross(edge: number, reach: number): number {
   return Math.sign(edge) * Math.max(Math.abs(edge) - EDGE, Math.min(Math.abs(edge), reach) / 2);
 }
 
-/** A hole at a place in plan over the whole length of its bolt or screw: from under the board up into the wood. */
+/** A hole at a place in plan over the whole length of its bolt or screw: from under the board, or in a rail, up into the wood. */
 export function holeAt(
-  { place, shape, board, solidM = Number.POSITIVE_INFINITY, raisedM = 0 }: Fixed,
+  { place, shape, board, solidM = Number.POSITIVE_INFINITY, raisedM }: Fixed,
   at: PlanPoint,
   diameterM: number,
 ): FixingHole {
   const top = boardTopAt(board, at.x);
-  const wood = Math.min(solidM, heightAt(shape, inPart(place, at).along)) - raisedM;
-  const into = raisedM + Math.max(0, Math.min(INTO_WOOD, wood - OVER_POINT));
+  const throughBoard = raisedM === undefined;
+  const raised = raisedM ?? 0;
+  const wood = Math.min(solidM, heightAt(shape, inPart(place, at).along)) - raised;
+  const into = raised + Math.max(0, Math.min(INTO_WOOD, wood - OVER_POINT));
   return {
-    from: { ...at, z: top - board.thicknessM - BELOW_BOARD },
+    from: { ...at, z: throughBoard ? top - board.thicknessM - BELOW_BOARD : top },
+    throughBoard,
     to: { ...at, z: top + into },
     diameterM,
   };

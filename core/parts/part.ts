@@ -16,8 +16,10 @@ export interface PlanPoint {
 
 /** A fixing hole as a straight cylinder over the whole length of its bolt or screw. Boat frame, metres. */
 export interface FixingHole {
-  /** Lower end: the underside of the head below the floorboard. */
+  /** Lower end: the underside of the head below the floorboard; on rails the top of the board, which has no hole. */
   readonly from: BoatPoint;
+  /** Whether it goes through the floorboard: not where the part is bolted to rails. */
+  readonly throughBoard: boolean;
   /** Upper end, in the wood. */
   readonly to: BoatPoint;
   /** Metres. */

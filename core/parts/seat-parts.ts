@@ -119,7 +119,7 @@ function restHoles(
   return holes(fixed, screwsAt(fixed, ends), PILOT);
 }
 
-/** Bolts of a fitting through its rails; null where it has none. */
+/** Bolts of a fitting in its rails; null where it has none. */
 function railHoles(
   fixed: Fixed,
   { rails = [], fitting, along }: { rails: PartsPlace['rails']; fitting: RailPair['fitting']; along: number },

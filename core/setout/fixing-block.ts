@@ -33,14 +33,15 @@ export function fixingBlock(out: SeatSetOut): SheetBlock {
       place(fixing),
       length(fixing.depthMm),
       length(fixing.skinMm),
-      length(fixing.edgeMm),
+      fixing.edgeMm === null ? '–' : length(fixing.edgeMm),
     ]),
   };
 }
 
 /** What a fixing is: its own millimetres in either unit, for so it is sold. */
-function fixingText({ block, kind, lengthMm }: Fixing, { work }: SeatSetOut): string {
+function fixingText({ block, kind, lengthMm, depthMm }: Fixing, { work }: SeatSetOut): string {
   const { words, options } = work;
+  if (kind === 'rails' && depthMm > 0) return words.say('work-fixing.rails', { block });
   if (lengthMm === null) return words.say('work-fixing.none', { block });
   const values = { block, length: lengthMm, size: Math.round(millimetres(options.boltM)) };
   return words.say(`work-fixing.${kind}`, values);
@@ -49,7 +50,10 @@ function fixingText({ block, kind, lengthMm }: Fixing, { work }: SeatSetOut): st
 /** What the pad's fixings bear by this athlete's drive, and by how much the board holds more. */
 export function forceNote(out: SeatSetOut): string[] {
   const { words } = out.work;
-  const count = fixingsOf(out.work).filter(({ block }) => block === 'kneePad').length;
+  const fixings = fixingsOf(out.work).filter(({ block }) => block === 'kneePad');
+  // What a rail holds is its maker's to say.
+  if (fixings.some(({ kind }) => kind === 'rails')) return [];
+  const count = fixings.length;
   const { eachN, holdsN, margin } = padForce(out.work, count);
   if (margin === null) return [];
   const values = {

@@ -20,20 +20,20 @@ const WASHER = 1.6;
 export interface Fixing {
   /** The block that it holds. */
   readonly block: BlockName;
-  /** Bolts for rows of holes and for rails, else screws. */
-  readonly kind: 'bolt' | 'screw';
+  /** Bolts for rows of holes, bolts that suit the rails where it stands on such, else screws. */
+  readonly kind: 'bolt' | 'rails' | 'screw';
   /** Millimetres forward of the seat's mark and to port of the centreline. */
   readonly at: MillimetrePoint;
-  /** Diameter of bolt or screw's hole in the board, and how deep the hole goes into the block. */
+  /** Diameter of bolt or screw's hole in the board or the rail, and how deep the hole goes into the block. */
   readonly holeMm: number;
   /** Into the block, from its underside. */
   readonly depthMm: number;
-  /** The longest that is sold and ends inside its hole; null where even the shortest is too long. */
+  /** The longest that is sold and ends inside its hole; null where even the shortest is too long, and in rails of any make. */
   readonly lengthMm: number | null;
-  /** From under the board's head to the hull's inner face, and from the hole's middle to the board's edge. */
+  /** From its lower end to the hull's inner face. */
   readonly skinMm: number;
-  /** From the hole's middle, in plan. */
-  readonly edgeMm: number;
+  /** From the hole's middle to the board's edge, in plan; null where the board has no hole. */
+  readonly edgeMm: number | null;
 }
 
 /** Every fixing of a seat's pad and rest. */
@@ -51,24 +51,27 @@ export function fixingsOf(work: SeatWork): Fixing[] {
         at: floorPoint(hole.to, work.frame),
         holeMm: millimetres(hole.diameterM),
         depthMm,
-        lengthMm: lengthFor({ kind, depthMm, throughMm: throughOf(work, block) }),
+        lengthMm:
+          kind === 'rails'
+            ? null
+            : lengthFor({ kind, depthMm, throughMm: millimetres(floorboard.thicknessM) }),
         skinMm: millimetres(distance(hole.from)),
-        edgeMm: millimetres(insideBoard(floorboard, hole.from)),
+        edgeMm: hole.throughBoard ? millimetres(insideBoard(floorboard, hole.from)) : null,
       };
     });
   return [...of('kneePad', kneePad), ...of('rearRest', rearRest)];
 }
 
-/** Bolts for rows of holes and for rails, else screws. */
+/** How a block is held: by bolts for rows of holes, by bolts in its rails, else by screws. */
 function kindOf({ boat: { hardware } }: Pick<SeatWork, 'boat'>, block: BlockName): Fixing['kind'] {
   const pitch = block === 'kneePad' ? hardware.padHolePitchM : hardware.restHolePitchM;
-  const onRails = hardware.rails?.some(({ fitting }) => fitting === block) ?? false;
-  return pitch !== null || onRails ? 'bolt' : 'screw';
+  if (hardware.rails?.some(({ fitting }) => fitting === block)) return 'rails';
+  return pitch === null ? 'screw' : 'bolt';
 }
 
 /** Whether a boat's pads or rests are bolted; else both are screwed from below. */
 export function isBolted(boat: Boat): boolean {
-  return [kindOf({ boat }, 'kneePad'), kindOf({ boat }, 'rearRest')].includes('bolt');
+  return (['kneePad', 'rearRest'] as const).some((block) => kindOf({ boat }, block) !== 'screw');
 }
 
 /** How deep a hole goes into its block, which stands on its rails, millimetres. */
@@ -77,17 +80,12 @@ function depthIn(work: SeatWork, block: BlockName, { to }: FixingHole): number {
   return Math.max(0, over);
 }
 
-/** What a fixing passes before it comes to the block: board and rails, millimetres. */
-function throughOf(work: SeatWork, block: BlockName): number {
-  return millimetres(work.boat.floorboard.thicknessM) + railsUnder(work, block);
-}
-
 /**
  * The longest length sold that does not pass the end of its hole: what it goes through, the washer under a bolt's head, and the
  * hole's depth. Null where none does. Through 8 mm of board and 30 mm into the wood a screw is 35, not 40.
  */
 export function lengthFor(given: {
-  kind: Fixing['kind'];
+  kind: 'bolt' | 'screw';
   depthMm: number;
   throughMm: number;
 }): number | null {

@@ -164,10 +164,10 @@ function boardSides({ work }: SeatSetOut, { aft, fore }: { aft: number; fore: nu
   ];
 }
 
-/** Holes to drill, those in use now on a layer of their own. */
+/** Holes to drill, those in use now on a layer of their own; on rails none. */
 function holeShapes({ holes }: SeatSetOut): TemplateShape[] {
-  return holes.flatMap(({ diameterMm, rows }) =>
-    rows.flatMap(({ holes: inRow }) =>
+  return holes.flatMap(({ diameterMm, rows, onRails }) =>
+    (onRails ? [] : rows).flatMap(({ holes: inRow }) =>
       inRow.flatMap(({ at, now }) => [
         circle(now ? 'drillNow' : 'drill', at, diameterMm / 2),
         ...crossLines(now ? 'drillNow' : 'drill', at, diameterMm / 2 + (now ? 3 : 1.5)),

@@ -2,8 +2,10 @@ import { SIGMAS_95 } from '../evaluation/probability.ts';
 import { findQuantity } from '../evaluation/quantities.ts';
 import { millimetres, writtenForce, writtenLength } from '../text/sheet-length.ts';
 import { withUnit } from '../text/with-unit.ts';
+import type { Words } from '../text/words.ts';
 import { seatOf } from './floorboard-template.ts';
 import { frontWedge } from './front-foot.ts';
+import type { HoleList } from './hole-list.ts';
 import type { SeatSetOut } from './set-out.ts';
 import { CHECK_TOLERANCE_MM, HEIGHT_TOLERANCE_MM, PLACE_TOLERANCE_MM } from './tolerances.ts';
 
@@ -20,7 +22,7 @@ export function orderOfWork(out: SeatSetOut): string[] {
     seatMarkStep(out),
     say('work-step.mark', { marks: list(['K', 'P1–P4', 'R1', 'R2', 'F', 'T']) }),
     say('work-step.prove', { by: length(CHECK_TOLERANCE_MM) }),
-    say('work-step.drill', { holes: holesText(out) }),
+    ...drillStep(out),
     padStep(out),
     shelf.rest
       ? say('work-step.shelf.rest', { name: shelf.rest.name })
@@ -57,9 +59,14 @@ function seatMarkStep(out: SeatSetOut): string {
   return words.say(values.seats > 1 ? 'work-step.crew' : 'work-step.single', values);
 }
 
+/** What is drilled in the board; nothing for what stands on rails. */
+function drillStep({ holes, work: { words } }: SeatSetOut): string[] {
+  const drilled = holes.filter(({ onRails }) => !onRails);
+  return drilled.length === 0 ? [] : [words.say('work-step.drill', { holes: holesText(drilled, words) })];
+}
+
 /** Holes by their size: one entry where pad and rest have the same, and the pitch where every row has one. */
-function holesText({ holes, work }: SeatSetOut): string {
-  const { words } = work;
+function holesText(holes: readonly HoleList[], words: Words): string {
   const sizes = [...new Set(holes.map(({ diameterMm }) => diameterMm))];
   const texts = sizes.map((diameter) => {
     const of = holes.filter(({ diameterMm }) => diameterMm === diameter);

@@ -116,7 +116,7 @@ function holeCautions({ seat, boat, frame }: SeatWork, list: HoleList): SetOutCa
   const toSide = ([x, y]: MillimetrePoint) =>
     millimetres(boardHalfWidthAt(boat.floorboard, frame.stationX + x / 1000)) - Math.abs(y);
   const off = list.rows.some(({ holes }) => holes.some(({ at }) => toSide(at) < list.diameterMm));
-  if (off) cautions.push({ code: 'hole-off-board', fitting });
+  if (off && !list.onRails) cautions.push({ code: 'hole-off-board', fitting });
   return cautions;
 }
 
@@ -163,7 +163,9 @@ function clearanceCautions({ report, index }: SeatWork): SetOutCaution[] {
   const boardMm = valueMm('boardInsideHull', null);
   if (boardMm < -FITTED_MM) cautions.push({ code: 'board-in-hull', byMm: -boardMm });
   for (const [fitting, bevel, holes] of BLOCKS) {
-    const [byMm, roomMm] = [valueMm(bevel), valueMm(holes)];
+    const byMm = valueMm(bevel);
+    const room = findQuantity(report.quantities, holes, index);
+    const roomMm = room ? millimetres(room.value) : Number.POSITIVE_INFINITY;
     if (roomMm < millimetres(PART_LIMITS.holeToSkin))
       cautions.push({ code: 'hole-at-skin', fitting, roomMm });
     if (byMm > FITTED_MM) cautions.push({ code: 'bevel', fitting, byMm });
