@@ -77,6 +77,26 @@ describe('a page that was open while somebody else changed the same record', () 
   });
 });
 
+describe('entries that were left unfinished', () => {
+  it('are there again, beside what somebody else changed meanwhile', async () => {
+    const { id, athlete } = await callFromPage(page, 'athletes.save', {
+      athlete: exampleAthlete({ name: 'Left open' }),
+    });
+    await goTo(page, `#/athletes/${id}`);
+    await page.getByRole('textbox', { name: 'Name', exact: true }).fill('Left unfinished');
+    await goTo(page, '#/help');
+    await page.getByRole('heading', { level: 1, name: 'Help' }).waitFor();
+    await callFromPage(page, 'athletes.save', { athlete: { ...athlete, massKg: 72.5 } });
+    await page.goBack();
+    const name = page.getByRole('textbox', { name: 'Name', exact: true });
+    await soon(() => name.inputValue()).toBe('Left unfinished');
+    await button(english.say('trial.keep')).click();
+    await soon(names).toContain('Left unfinished');
+    const now = (await callFromPage(page, 'athletes.open', { id })).athlete;
+    expect(now).toMatchObject({ name: 'Left unfinished', massKg: 72.5 });
+  });
+});
+
 describe('a page whose calls fail', () => {
   const refuse = (call: string) => (route: Route) =>
     route.request().postData()?.includes(call) ? route.abort() : route.fallback();

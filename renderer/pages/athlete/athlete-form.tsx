@@ -27,6 +27,7 @@ export function AthleteForm({ athlete, id }: { athlete: Athlete | null; id?: str
   const form: AthleteFormState = useForm(ATHLETE_RULES, {
     start: { ...athleteValues(athlete), ...(id ? {} : begunAthlete()) },
     keepAs: `athlete.${id ?? 'new'}`,
+    shared: id !== undefined,
     changing: (values, part) => valuesWithChange(values, part, athlete),
     save: (made) => call('athletes.save', { athlete: id ? { ...made, id } : made, opened }),
     onSaved: ({ id: saved }, event) => {

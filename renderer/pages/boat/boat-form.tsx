@@ -50,6 +50,7 @@ export function BoatForm(props: {
   const form = useForm(boatRules(boat), {
     start: boat ? boatValues(boat) : newBoatValues(),
     keepAs: `boat.${id}`,
+    shared: boat !== null,
     changing: (values, part) => withBoatChange(values, part, boat === null),
     save: (made) => call('boats.save', { boat: made, opened }),
     onSaved: (saved) => {

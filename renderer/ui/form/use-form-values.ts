@@ -11,23 +11,32 @@ export interface FormValues<T> {
 
 /**
  * Values of a form that outlive a closed or crashed page: they are kept under `name` at every change until they are
- * discarded, or not at all without a name. `start` is used where nothing was kept.
+ * discarded, or not at all without a name. `start` is used where nothing was kept. Of a `shared` record only what was changed here is
+ * kept: all else is as `start` has it when the page is opened again.
  */
-export function useFormValues<T>(name: string | null, start: T): FormValues<T> {
+export function useFormValues<T>(name: string | null, start: T, shared = false): FormValues<T> {
   const place = placeOf(name);
+  const [begun] = useState(shared ? start : null);
   // A page of an earlier version may have kept fewer fields.
   const [formValues, setFormValues] = useState<T>(() => ({ ...start, ...kept<T>(place) }));
   const change = useCallback(
     (part: Partial<T> | ((now: T) => Partial<T>)) =>
       setFormValues((now) => {
         const next = { ...now, ...(typeof part === 'function' ? part(now) : part) };
-        write(place, JSON.stringify(next));
+        write(place, JSON.stringify(begun ? changedIn(next, begun) : next));
         return next;
       }),
-    [place],
+    [place, begun],
   );
   const discard = useCallback(() => write(place, null), [place]);
   return { formValues, change, discard };
+}
+
+function changedIn<T>(next: T, begun: T): Partial<T> {
+  const changed: Partial<T> = {};
+  for (const key in next)
+    if (JSON.stringify(next[key]) !== JSON.stringify(begun[key])) changed[key] = next[key];
+  return changed;
 }
 
 /** Writes a part of the values again that another page has kept meanwhile; nothing where there are none. */

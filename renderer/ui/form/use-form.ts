@@ -44,6 +44,8 @@ export interface FormPlan<V, Out, Saved> {
   readonly start: V;
   /** Name under which unfinished values outlive the page; left out, they do not. */
   readonly keepAs?: string;
+  /** Others may change the record meanwhile. */
+  readonly shared?: boolean;
   /** Values that live elsewhere, because another page writes to them as well; left out, the form has its own. */
   readonly held?: FormValues<V>;
   /** What else changes with a change. */
@@ -57,7 +59,7 @@ export function useForm<V extends object, Out, Saved>(
   rules: FormRules<V, Out>,
   plan: FormPlan<V, Out, Saved>,
 ): FormState<V> {
-  const own = useFormValues(plan.keepAs ?? null, plan.start);
+  const own = useFormValues(plan.keepAs ?? null, plan.start, plan.shared);
   const { formValues: values, change: enter, discard } = plan.held ?? own;
   const [problems, setProblems] = useState<Problems>({});
   const [refusals, setRefusals] = useState(0);
