@@ -54,7 +54,7 @@ describe('the sheet of a pad on rails', () => {
       if (block === 'kneePad') expect([edgeMm, lengthMm]).toEqual([null, null]);
     }
     const text = JSON.stringify(fixingBlock(out));
-    expect(text).toContain('Pad: bolt to suit its rails');
+    expect(text).toContain('Pad: bolt for rails');
     expect(forceNote(out)).toEqual([]);
   });
 
