@@ -162,7 +162,9 @@ function tryMove(work: Work, coordinate: FittingCoordinate, steps: number): Rank
   const gain = gains.reduce((sum, g, i) => sum + g * trial.observations[i]!.strength, 0);
   const worse = violationAdded(before, after);
   const score = gain - VIOLATION_WEIGHT * worse.added - MOVE_COST * Math.abs(steps);
-  const sideEffects = askedForLeftOut(sideEffectsOf(before, after), trial);
+  const sideEffects = askedForLeftOut(sideEffectsOf(before, after), trial).filter(
+    (effect) => !isMoveItself(effect, { from, to }),
+  );
   const relevance = trial.observations.reduce((sum, observation, i) => {
     const weight = gains[i]! >= HELPS ? leverWeight(observation, { coordinate, by: to - from }) : 0;
     return sum + weight * observation.strength;
@@ -187,6 +189,12 @@ function tryMove(work: Work, coordinate: FittingCoordinate, steps: number): Rank
 function askedForLeftOut(effects: readonly SideEffect[], trial: Trial): SideEffect[] {
   const asked = new Set<string>(trial.observations.flatMap((o) => desiresOf(o).map((d) => d.quantity)));
   return effects.filter((e) => !asked.has(e.id) || worsening(e) > 0);
+}
+
+/** Whether an effect is the moved setting's own value, which the move says already; not where it is judged otherwise now. */
+function isMoveItself(effect: SideEffect, { from, to }: Pick<RankedChange, 'from' | 'to'>): boolean {
+  const isSame = (a: number, b: number) => Math.abs(a - b) < 1e-9;
+  return isSame(effect.from, from) && isSame(effect.to, to) && effect.severityFrom === effect.severityTo;
 }
 
 /** Violation that `after` has more than `before`, finding by finding; serious where one of them says change or stop. */

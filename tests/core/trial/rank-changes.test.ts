@@ -56,6 +56,14 @@ describe('rankChanges', () => {
   const before = evaluator.evaluate(fit);
   const forBow = rankChanges(evaluator, { fit, trial: trial([bow]) });
 
+  it('does not say twice what the change moves', () => {
+    const padAft = notEmpty(forBow.changes.filter(({ coordinate }) => coordinate === 'kneePad.aftM'));
+    for (const { sideEffects } of padAft) {
+      expect(sideEffects.filter((e) => e.id === 'padAft' && e.severityFrom === e.severityTo)).toEqual([]);
+      expect(sideEffects.length).toBeGreaterThan(0);
+    }
+  });
+
   it('answers a digging bow with a change that does raise the bow', () => {
     const [best] = forBow.changes;
     const moved = withCoordinate(fit, { seat: 0, coordinate: best!.coordinate }, best!.to);
