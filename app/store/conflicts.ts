@@ -71,7 +71,8 @@ export function decideConflict(
 ): 'decided' | 'none' | 'unsound' {
   const ref = { kind, id };
   return atomically(store, () => {
-    const leaves = readLeaves(store, ref, 'checked');
+    // Words of a picture that was removed can be waiting still.
+    const leaves = readLeaves(store, ref, 'checked') ?? (kind === 'photo' ? new Map<string, string>() : null);
     const versions = readVersions(store, ref);
     if (!leaves || !versions) return 'none';
     const state = { leaves, ...fieldsOf(versions) };

@@ -100,11 +100,14 @@ function putTrial(store: Store, id: string, { content, at }: State): boolean {
 
 function putPhotoText({ db }: Store, id: string, { document }: RecordContent): boolean {
   const text = checkedDocument('photo', document);
-  if (text)
-    prepared(
-      db,
-      'UPDATE boat_photos SET caption = ?, athlete_id = ?, fit_id = ?, study = ? WHERE id = ?',
-    ).run(text.caption, ...subjectRow(text), id);
-  else prepared(db, 'DELETE FROM boat_photos WHERE id = ?').run(id);
-  return true;
+  if (!text) {
+    prepared(db, 'DELETE FROM boat_photos WHERE id = ?').run(id);
+    return true;
+  }
+  // Words of a picture that is gone cannot stand: they go on waiting.
+  const put = prepared(
+    db,
+    'UPDATE boat_photos SET caption = ?, athlete_id = ?, fit_id = ?, study = ? WHERE id = ?',
+  );
+  return put.run(text.caption, ...subjectRow(text), id).changes > 0;
 }

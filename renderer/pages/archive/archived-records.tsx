@@ -16,15 +16,12 @@ interface Archived {
   readonly name: string;
 }
 
-/** Everything that was archived, each with a button that restores it: fits, athletes, boats, paddles. */
-export function ArchivedRecords({ onRefused }: { onRefused: (error: CallError | null) => void }) {
+/** The four lists of what was archived, and their rows in one. */
+function useArchived() {
   const fits = useCall('fits.list', ALL);
   const athletes = useCall('athletes.list', ALL);
   const boats = useCall('boats.list', ALL);
   const paddles = useCall('paddles.list', ALL);
-  const lists = { fit: fits, athlete: athletes, boat: boats, paddle: paddles };
-  const failed = Object.values(lists).find(({ error }) => error !== null);
-  const known = Object.values(lists).every(({ value }) => value !== null);
   const rows: Archived[] = [
     ...(fits.value ?? []).map(({ id, name }) => ({ kind: 'fit' as const, id, name })),
     ...(athletes.value ?? []).map(({ id, athlete }) => ({
@@ -35,6 +32,14 @@ export function ArchivedRecords({ onRefused }: { onRefused: (error: CallError | 
     ...(boats.value ?? []).map(({ id, boat }) => ({ kind: 'boat' as const, id, name: boat.name })),
     ...(paddles.value ?? []).map(({ id, paddle }) => ({ kind: 'paddle' as const, id, name: paddle.name })),
   ];
+  return { lists: { fit: fits, athlete: athletes, boat: boats, paddle: paddles }, rows };
+}
+
+/** Everything that was archived, each with a button that restores it: fits, athletes, boats, paddles. */
+export function ArchivedRecords({ onRefused }: { onRefused: (error: CallError | null) => void }) {
+  const { lists, rows } = useArchived();
+  const failed = Object.values(lists).find(({ error }) => error !== null);
+  const known = Object.values(lists).every(({ value }) => value !== null);
 
   async function restore({ kind, id }: Archived): Promise<void> {
     const result = await call(`${kind}s.restore` as 'fits.restore', { id });

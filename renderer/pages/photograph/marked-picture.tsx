@@ -39,9 +39,7 @@ interface MarkedProps {
 export function MarkedPicture(props: MarkedProps) {
   const { opened, photo } = props;
   const { study, change, keep, refusal, history } = useStudy(photo, props.onLeave);
-  const [inHand, setInHand] = useState<PhotoMarkName>(
-    () => MARK_ORDER.find((name) => !markOf(photo.study!, name)) ?? MARK_ORDER[0]!,
-  );
+  const { inHand, setInHand, mark, confirm, next } = useMarks(study, change);
   const [joined, setJoined] = useState(true);
   const same = useMemo(
     () => props.others.flatMap(({ study: other }) => (other && isSameMoment(other, study) ? [other] : [])),
@@ -53,17 +51,6 @@ export function MarkedPicture(props: MarkedProps) {
   const bad = new Set(disagreeing.flatMap(({ name, isHere }) => (isHere ? [name] : [])));
   const marking = { study, reading, inHand, bad, onTake: setInHand };
 
-  const mark = (name: PhotoMarkName, at: Pixel | null, done: boolean) => {
-    const next = withMark(study, name, at);
-    change(next, markName(name));
-    if (done && at) setInHand(nextMark(next, name));
-  };
-  const confirm = (name?: PhotoMarkName) =>
-    change(confirmed(study, name), name ? markName(name) : say('photograph.points.joints'));
-  const next = () => {
-    if (proposedShare(study, inHand) !== undefined) confirm(inHand);
-    setInHand(nextMark(study, inHand));
-  };
   const take = async (taken: PhotoStudy) => {
     change(taken);
     await keep(taken);
@@ -92,12 +79,7 @@ export function MarkedPicture(props: MarkedProps) {
           reading={reading}
           isCurrent={isReadingOf(reading, study, others)}
           disagreeing={disagreeing}
-          onLeaveOut={() =>
-            change(
-              [...bad].reduce((so, name) => withMark(so, name, null), study),
-              say('photograph.apply.leave-out'),
-            )
-          }
+          onLeaveOut={() => change(without(study, bad), say('photograph.apply.leave-out'))}
           onTaken={take}
         />
       </div>
@@ -112,6 +94,30 @@ export function MarkedPicture(props: MarkedProps) {
       </div>
     </div>
   );
+}
+
+/** The mark in hand of a picture, and what is done with marks: each change is one step of undo. */
+function useMarks(study: PhotoStudy, change: (study: PhotoStudy, step?: string) => void) {
+  const [inHand, setInHand] = useState<PhotoMarkName>(
+    () => MARK_ORDER.find((name) => !markOf(study, name)) ?? MARK_ORDER[0]!,
+  );
+  const mark = (name: PhotoMarkName, at: Pixel | null, done: boolean) => {
+    const marked = withMark(study, name, at);
+    change(marked, markName(name));
+    if (done && at) setInHand(nextMark(marked, name));
+  };
+  const confirm = (name?: PhotoMarkName) =>
+    change(confirmed(study, name), name ? markName(name) : say('photograph.points.joints'));
+  const next = () => {
+    if (proposedShare(study, inHand) !== undefined) confirm(inHand);
+    setInHand(nextMark(study, inHand));
+  };
+  return { inHand, setInHand, mark, confirm, next };
+}
+
+/** A study without some of its marks. */
+function without(study: PhotoStudy, names: ReadonlySet<PhotoMarkName>): PhotoStudy {
+  return [...names].reduce((left, name) => withMark(left, name, null), study);
 }
 
 /** Brings a picture of which less than half is in sight back into it: in a narrow window the list of marks lies below. */

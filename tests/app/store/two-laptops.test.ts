@@ -184,6 +184,34 @@ describe('two laptops that exchange files', () => {
     for (const store of [a, b]) expect(listPhotos(store, boatId)).toEqual([]);
   });
 
+  it('go on asking for words of a photograph that both have removed, until somebody decides', () => {
+    const [a, b, { boatId, id }] = twoLaptops((store) => {
+      const boat = boats.save(store, inventedBoat()).id;
+      const photo = addPhoto(store, { boatId: boat, caption: 'as it was', bytes: inventedPicture() });
+      return { boatId: boat, id: (photo as { id: string }).id };
+    });
+    describePhoto(a, id, 'by one');
+    describePhoto(b, id, 'by the other');
+    meet(a, b);
+    for (const store of [a, b]) removePhoto(store, id);
+    // A file of its own brings a store nothing new, and neither side has the picture any more.
+    bring(a, a);
+    meet(a, b);
+    for (const store of [a, b]) {
+      expect(listPhotos(store, boatId)).toEqual([]);
+      const [asked] = listConflicts(store);
+      const waiting = asked?.values.map(({ value }) => value) ?? [];
+      expect(waiting).toContain(null);
+      expect(waiting.some((value) => value === '"by one"' || value === '"by the other"')).toBe(true);
+    }
+    const field = { kind: 'photo', id, path: 'caption' } as const;
+    const words = listConflicts(a)[0]!.values.find(({ value }) => value !== null)!.value;
+    expect(decideConflict(a, { ...field, value: words })).toBe('unsound');
+    expect(decideConflict(a, { ...field, value: null })).toBe('decided');
+    meet(a, b);
+    for (const store of [a, b]) expect(listConflicts(store)).toEqual([]);
+  });
+
   it('take the removal of an old measuring over', () => {
     const [a, b, id] = twoLaptops((store) => {
       const made = anAthlete(store);
