@@ -14,6 +14,9 @@ export async function transaction<T>(
   work: (tx: Asking) => Promise<T>,
   how: '' | 'ISOLATION LEVEL REPEATABLE READ' = '',
 ): Promise<T> {
+  // The driver (3.4.9, without its own question for types) waits for ever to reserve a connection that is not open: a lost one
+  // is opened again by a plain question.
+  await sql`SELECT 1`;
   const tx = await sql.reserve();
   try {
     await tx.unsafe(`BEGIN ${how}`);
