@@ -19,6 +19,12 @@ const setupFiles = [join(import.meta.dirname, 'speak-english.ts')];
 const HANGS_MS = 300_000;
 const LONG_HANGS_MS = 1_800_000;
 
+/**
+ * What a test expects soon (`expect.poll`) is asked for this long, this often, milliseconds: seldom enough that the program answers
+ * each time, and not so long that a program calls its library by itself meanwhile, instead of hearing of news.
+ */
+const SOON = { timeout: 100_000, interval: 150 };
+
 interface Kind {
   readonly name: string;
   /** Folders in `tests/`. */
@@ -45,6 +51,7 @@ function quick({ name, folders, except = [], isolate = false, native = false }: 
     isolate,
     testTimeout: HANGS_MS,
     hookTimeout: HANGS_MS,
+    expect: { poll: SOON },
     experimental: { viteModuleRunner: !native, nodeLoader: false },
   };
   return { root, test: { ...test, environment: 'node' as const, env: { NODE_COMPILE_CACHE: COMPILED } } };

@@ -203,7 +203,8 @@ function listen(link: Link): void {
     soon.unref();
   };
   const heard = (what: string) => (what === OPENED ? void hearPresence(link).catch(() => {}) : later());
-  ears.listen('kneelwright', heard).catch(() => {
+  // News between the last call and now told nobody here: one more call brings it.
+  ears.listen('kneelwright', heard, later).catch(() => {
     link.ears = null;
   });
 }

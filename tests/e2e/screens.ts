@@ -77,13 +77,7 @@ export function numberIn(text: string): number {
   return Number(found[0].replace('−', '-').replace(',', '.'));
 }
 
-/** Longest wait for something that the page does by itself, on a machine that is busy with other things, milliseconds. */
-const SOON_MS = 120_000;
-
-/** Seldom enough that the program does not refuse to be asked, milliseconds. */
-const ASK_EVERY_MS = 150;
-
 /** An expectation that the page meets soon, asked again until it does. */
 export function soon<T>(read: () => T | Promise<T>) {
-  return expect.poll(read, { timeout: SOON_MS, interval: ASK_EVERY_MS });
+  return expect.poll(read);
 }

@@ -1,10 +1,12 @@
 import { connect, createServer, type Server, type Socket } from 'node:net';
 
-/** A way to a server that can be cut while something is said. */
+/** A way to a server that can be cut while something is said, or be slow. */
 export interface ShakyNetwork {
   readonly port: number;
   /** Cuts every connection after so many more bytes from the server; null never. */
   cutAfter(bytes: number | null): void;
+  /** Keeps back what is said to the server from these words on, on each connection; gives what lets it go on. */
+  hold(words: string): () => void;
   /** How many connections came. */
   met(): number;
   /** What was said to the server. */
@@ -16,6 +18,7 @@ export interface ShakyNetwork {
 export function shakyNetwork(to: number, at = '127.0.0.1'): Promise<ShakyNetwork> {
   let left: number | null = null;
   let met = 0;
+  let held = { words: '', goOn: [] as (() => void)[] };
   const said: Buffer[] = [];
   const open = new Set<Socket>();
   const server: Server = createServer((near) => {
@@ -35,7 +38,12 @@ export function shakyNetwork(to: number, at = '127.0.0.1'): Promise<ShakyNetwork
     }
     near.on('data', (chunk) => {
       if (said.length < 100) said.push(chunk);
-      far.write(chunk);
+      if (!held.words || !chunk.includes(held.words)) return far.write(chunk);
+      near.pause();
+      held.goOn.push(() => {
+        far.write(chunk);
+        near.resume();
+      });
     });
     far.on('data', (chunk) => {
       if (left !== null) {
@@ -51,6 +59,13 @@ export function shakyNetwork(to: number, at = '127.0.0.1'): Promise<ShakyNetwork
         port: (server.address() as { port: number }).port,
         cutAfter(bytes) {
           left = bytes;
+        },
+        hold(words) {
+          held = { words, goOn: [] };
+          return () => {
+            for (const goOn of held.goOn) goOn();
+            held = { words: '', goOn: [] };
+          };
         },
         met: () => met,
         said: () => Buffer.concat(said).toString('latin1'),

@@ -1,6 +1,6 @@
 import { mkdirSync, readFileSync, writeFileSync } from 'node:fs';
 import { join } from 'node:path';
-import { describe, expect, it, vi } from 'vitest';
+import { describe, expect, it } from 'vitest';
 import { findBinary } from '../../../app/launch/electron-binary.ts';
 import { temporaryFolder } from '../temporary.ts';
 
@@ -51,7 +51,7 @@ describe("fetching Electron's program file", () => {
     const { root, tries } = installation('setInterval(() => {}, 1000)');
     for (const times of [1, 2]) {
       const finding = findBinary(root);
-      await vi.waitFor(() => expect(tries()).toBe(times), { timeout: 60_000 });
+      await expect.poll(tries).toBe(times);
       process.emit('SIGINT', 'SIGINT');
       expect(await finding).toEqual({ kind: 'interrupted' });
     }

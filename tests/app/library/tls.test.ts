@@ -1,5 +1,5 @@
 import { hostname } from 'node:os';
-import { afterEach, beforeAll, beforeEach, describe, expect, it, vi } from 'vitest';
+import { afterEach, beforeAll, beforeEach, describe, expect, it } from 'vitest';
 import { type LibraryAddress, openLibrary } from '../../../app/library/address.ts';
 import { invite } from '../../../app/library/club.ts';
 import { runCommand } from '../../../app/library/commands.ts';
@@ -32,10 +32,7 @@ afterEach(() => way.close());
 /** What the server presents is as good as taken over when a new connection meets it. */
 async function present(host: string, by = authority, days?: number): Promise<void> {
   await speakTls(club, by.certificateFor(host, days));
-  await vi.waitFor(async () => {
-    const [on] = await club.owner<{ ssl: string }[]>`SHOW ssl`;
-    expect(on!.ssl).toBe('on');
-  });
+  await expect.poll(() => club.owner`SHOW ssl`).toEqual([{ ssl: 'on' }]);
 }
 
 async function elsewhere(more: Partial<LibraryAddress> = {}): Promise<LibraryAddress> {
@@ -62,7 +59,7 @@ describe('a library elsewhere, whose certificate the club has signed itself', ()
     await present(HOST);
     const guest = { name: 'Ann', role: 'head-coach' } as const;
     const owner = { ...club.server.address, host: HOST, port: way.port, ca: authority.ca };
-    await vi.waitFor(async () => expect(await refusalOf(owner)).toBe('answered'), 20_000);
+    await expect.poll(() => refusalOf(owner)).toBe('answered');
     const { code } = await invite(club.owner, owner, guest);
     // The code carries the authority's certificate: nobody has to copy a file.
     const own = await accept(readCode(code)!);
@@ -103,7 +100,7 @@ describe('a library elsewhere, whose certificate the club has signed itself', ()
   ] as const)('is refused with a certificate %s, before a login is sent', async (_, before, more, code) => {
     await before();
     const address = await elsewhere(more());
-    await vi.waitFor(async () => expect(await refusalOf(address)).toBe(`not-secure: ${code}`), 20_000);
+    await expect.poll(() => refusalOf(address)).toBe(`not-secure: ${code}`);
     expect(way.met()).toBeGreaterThan(0);
     expect(way.said()).not.toContain(address.login);
     // A volunteer's command says the same as the page, then which certificate it is.

@@ -1,7 +1,7 @@
 import { existsSync } from 'node:fs';
 import { join } from 'node:path';
 import Papa from 'papaparse';
-import { afterAll, beforeAll, describe, expect, it, vi } from 'vitest';
+import { afterAll, beforeAll, describe, expect, it } from 'vitest';
 import { type CallName, contract } from '../../../app/contract/contract.ts';
 import { inventedAthlete, inventedBoat, inventedFit, inventedPaddle, inventedPicture } from '../invented.ts';
 import { temporaryFolder } from '../temporary.ts';
@@ -319,7 +319,7 @@ describe.each([
 
   it('ends when asked, and leaves one whole file', async () => {
     expect(value(await call('program.quit', {}))).toEqual({ quitting: true });
-    await vi.waitFor(() => expect(way.quitAsked()).toBe(true), { timeout: 60_000 });
+    await expect.poll(() => way.quitAsked()).toBe(true);
     await way.close();
     expect(existsSync(join(folder, 'data/kneelwright.db'))).toBe(true);
     expect(existsSync(join(folder, 'data/kneelwright.db-wal'))).toBe(false);
