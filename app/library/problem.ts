@@ -48,8 +48,11 @@ export function problemOfStart(error: unknown): readonly string[] {
   );
 }
 
+/** The driver's words. Of a server that is silent it says only an address, which it does not know where a socket is ours. */
 function detailOf(error: unknown): string {
-  return (Object(error) as { message?: string }).message || errorCode(error);
+  const code = errorCode(error);
+  if (code === 'CONNECT_TIMEOUT') return code;
+  return (Object(error) as { message?: string }).message || code;
 }
 
 /** By SQLSTATE (PostgreSQL, appendix A). */

@@ -6,6 +6,7 @@ import { beforeAll, describe, expect, it } from 'vitest';
 import type { LibraryOptions } from '../../../app/library/arguments.ts';
 import { readAudit } from '../../../app/library/audit.ts';
 import { runCommand } from '../../../app/library/commands.ts';
+import { problemForServer } from '../../../app/library/problem.ts';
 import { libraryUsage } from '../../../app/library/usage.ts';
 import { say } from '../../../app/shell/say.ts';
 import { shakyNetwork } from '../../soak/shaky-network.ts';
@@ -55,7 +56,8 @@ function sentenceOf(problem: string, place: Place): string {
 describe('a volunteer’s command that fails', () => {
   it.each([
     ['no server is at the address', { port: 1 }, 'away', /ECONNREFUSED/],
-    ['there is no such host', { host: 'none.invalid' }, 'away', /ENOTFOUND|EAI_AGAIN/],
+    // Where no name server answers, the driver stops waiting for one.
+    ['there is no such host', { host: 'none.invalid' }, 'away', /ENOTFOUND|EAI_|CONNECT_TIMEOUT/],
     ['the password is wrong', { password: 'wrong' }, 'login', /password authentication failed/],
     ['nobody has this login', { login: 'nobody' }, 'login', /password authentication failed/],
     ['there is no such database', { database: 'elsewhere' }, 'database', /does not exist/],
@@ -87,6 +89,13 @@ describe('a volunteer’s command that fails', () => {
       [sentenceOf('tls', place), expect.stringMatching(/TLS/)],
     ]);
     await way.close();
+  });
+
+  it('because the server is silent', () => {
+    const error = Object.assign(new Error('write CONNECT_TIMEOUT undefined:undefined'), {
+      code: 'CONNECT_TIMEOUT',
+    });
+    expect(problemForServer(error, full({}))).toEqual([sentenceOf('away', {}), 'CONNECT_TIMEOUT']);
   });
 
   it('because an identifier is none', async () => {
