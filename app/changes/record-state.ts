@@ -26,7 +26,7 @@ export interface RecordState {
   readonly fields: ReadonlyMap<string, FieldVersion>;
 }
 
-/** A field that two stores wrote without knowing of each other. */
+/** A field with two values, written without knowing of each other. */
 export interface Conflict {
   readonly path: string;
   /** The value that stands until it is decided, first. */
@@ -44,15 +44,21 @@ export function newState(leaves: Leaves, write: Write): RecordState {
 
 /**
  * A record after an edit: every field that differs is written. A value that was written elsewhere and waits for a
- * decision goes on waiting: whoever edits has seen only the value that stands.
+ * decision goes on waiting: whoever edits has seen only the value that stands. At `unseen` paths not even that was seen:
+ * what stood there waits for a decision too.
  */
-export function editedState(state: RecordState, leaves: Leaves, write: Write): RecordState {
+export function editedState(
+  state: RecordState,
+  leaves: Leaves,
+  { write, unseen }: { write: Write; unseen?: ReadonlySet<string> },
+): RecordState {
   const fields = new Map(state.fields);
   for (const path of new Set([...state.leaves.keys(), ...leaves.keys()])) {
     const value = leaves.get(path) ?? null;
     if (value === (state.leaves.get(path) ?? null)) continue;
-    const { seen, others } = versionAt(state, path);
-    const values = [{ ...write, value }, ...others];
+    const { seen, values: known } = registerAt(state, path);
+    const waiting = unseen?.has(path) ? known : versionAt(state, path).others;
+    const values = [{ ...write, value }, ...waiting];
     fields.set(path, split({ seen: withWrite(seen, write), values }, value));
   }
   return { leaves, base: state.base, fields };

@@ -8,7 +8,7 @@ import { fieldsOf, type RecordRef, readVersions, writeVersions } from './record-
 import { atomically, type Store } from './store.ts';
 import { nextWrite } from './store-identity.ts';
 
-/** A field that two stores wrote without knowing of each other, to be decided by a person. */
+/** A field with two values, written on two computers or two pages without knowing of each other; a person decides. */
 export interface FieldConflict extends RecordRef {
   readonly path: string;
   /** The value that stands until then, first; JSON text, or null where it was removed. */

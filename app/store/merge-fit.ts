@@ -154,7 +154,7 @@ function followHistory(
   const ref = { kind: 'fit', id: item.id } as const;
   const versions = readVersions(store, ref);
   if (older === 'theirs' || !versions || !put(content)) return { outcome: 'keptNewer', conflicts: 0 };
-  const after = editedState({ leaves: here, ...fieldsOf(versions) }, leaves, nextWrite(store));
+  const after = editedState({ leaves: here, ...fieldsOf(versions) }, leaves, { write: nextWrite(store) });
   writeVersions(store, ref, { before: versions, after });
   return { outcome: 'updated', conflicts: 0 };
 }

@@ -5,7 +5,6 @@ import { boatSchema } from '../../core/document/boat-schema.ts';
 import { stockPaddleSchema } from '../../core/document/stock-paddle-schema.ts';
 import { documentOf, leavesOf } from '../changes/leaves.ts';
 import { RECORD_SHAPES } from '../changes/record-shapes.ts';
-import { sameLeaves } from '../changes/record-state.ts';
 import type { Listing } from '../contract/contract.ts';
 import type { AthleteRecord, BoatRecord, PaddleRecord } from '../contract/records.ts';
 import { documentWords, type ListedDocument } from './document-words.ts';
@@ -13,7 +12,7 @@ import { LISTED_ENTRIES } from './join-people.ts';
 import { recordBody } from './measurings.ts';
 import { putBack, readStored } from './quarantine.ts';
 import { EVERY_ROW, searchPattern } from './search-text.ts';
-import { now, type Store } from './store.ts';
+import { atomically, now, type Store } from './store.ts';
 import { tracked } from './track.ts';
 
 /** One of the lists that fits are made from. All tables have the same shape; only the document differs. */
@@ -23,7 +22,7 @@ interface Roster<D extends { id?: string; name: string }, R> {
   get(store: Store, id: string): R | null;
   /**
    * Writes a new row, or the row with the document's own id. `opened` is the document as the person had it before the change:
-   * what others have changed since stays.
+   * what others have changed since stays. Where both changed one field, the document's value stands and a person decides.
    */
   save(store: Store, document: D, opened?: D): R;
   setArchived(store: Store, id: string, archived: boolean): R | null;
@@ -84,13 +83,15 @@ function roster<D extends { id?: string; name: string }, R>(shape: RosterShape<D
     },
     save(store, document, opened) {
       const id = document.id ?? randomUUID();
-      return tracked(store, { kind: column, id }, () => {
-        const now = opened ? documentNow(store, id) : null;
-        const written = opened && now ? onTop(shape, { opened, made: document, now }) : document;
-        writeDocument(store, shape, { ...written, id });
-        putBack(store, { table, rowId: id });
-        shape.kept?.(store, id, written);
-        return get(store, id)!;
+      return atomically(store, () => {
+        const now = opened && documentNow(store, id);
+        const { written, unseen } = onTop(shape, { opened, made: document, now });
+        const write = () => {
+          writeDocument(store, shape, { ...written, id });
+          shape.kept?.(store, id, written);
+          return get(store, id)!;
+        };
+        return tracked(store, { kind: column, id }, write, { unseen });
       });
     },
     setArchived(store, id, archived) {
@@ -108,15 +109,19 @@ function roster<D extends { id?: string; name: string }, R>(shape: RosterShape<D
 
 /**
  * A person's changes to a document, on top of what others have changed in it meanwhile: field by field, as between two
- * computers. Where both make no sound document, the person's own is taken.
+ * computers. Where both make no sound document, the person's own is taken. `unseen`: paths of what others have changed.
  */
 function onTop<D extends object>(
   { column, schema }: Pick<RosterShape<D, unknown>, 'column' | 'schema'>,
-  { opened, made, now }: Readonly<Record<'opened' | 'made' | 'now', D>>,
-): D {
+  { opened, made, now }: { opened: D | undefined; made: D; now: D | null | undefined },
+): { written: D; unseen: ReadonlySet<string> } {
+  if (!opened || !now) return { written: made, unseen: new Set() };
   const shape = RECORD_SHAPES[column];
   const [was, is, fields] = [leavesOf(opened, shape), leavesOf(made, shape), leavesOf(now, shape)];
-  if (sameLeaves(was, fields)) return made;
+  const unseen = new Set(
+    [...was.keys(), ...fields.keys()].filter((path) => was.get(path) !== fields.get(path)),
+  );
+  if (unseen.size === 0) return { written: made, unseen };
   for (const path of new Set([...was.keys(), ...is.keys()])) {
     const value = is.get(path);
     if (value === was.get(path)) continue;
@@ -124,7 +129,7 @@ function onTop<D extends object>(
     else fields.set(path, value);
   }
   const both = schema.safeParse(documentOf(fields, shape));
-  return both.success ? both.data : made;
+  return { written: both.success ? both.data : made, unseen };
 }
 
 /** Writes a row, or writes it again. */
@@ -141,6 +146,7 @@ function writeDocument(
          ${column} = excluded.${column}, changed_at = excluded.changed_at`,
     )
     .run(document.id, document.name, documentWords(document), JSON.stringify(document), at, at);
+  putBack(store, { table, rowId: document.id });
 }
 
 /** What a record tells beside its document. */

@@ -10,6 +10,7 @@ import { ErrorMessage } from './error-message.tsx';
 import { TextField } from './fields/text-field.tsx';
 import { type Selection, SelectionBar, selectionColumn } from './list-selection.tsx';
 import { type Column, DataTable } from './table/data-table.tsx';
+import { ToDecide } from './to-decide.tsx';
 
 type Listed = 'fits' | 'athletes' | 'boats' | 'paddles';
 
@@ -75,6 +76,7 @@ export function RosterList<T extends Listable>(props: RosterProps<T>) {
   const isEmpty = records.length === 0 && search === '';
   return (
     <div className="stack">
+      <ToDecide />
       {archived && <h2 className="lettering">{say('trials.aside')}</h2>}
       {!isEmpty && refusal && <ErrorMessage error={refusal} />}
       {(records.length >= SEARCH_FROM || search !== '') && (

@@ -75,6 +75,25 @@ describe('a page that was open while somebody else changed the same record', () 
     const now = (await callFromPage(page, 'athletes.open', { id })).athlete;
     expect(now).toMatchObject({ name: 'Renamed here', massKg: 71.5 });
   });
+
+  it('leaves a value that both changed to be decided, and says so at once', async () => {
+    const paddle = inventedPaddle('Changed by two');
+    const { id } = await callFromPage(page, 'paddles.save', { paddle });
+    await goTo(page, `#/paddles/${id}`);
+    const note = page.getByRole('textbox', { name: english.say('paddles.note'), exact: true });
+    await note.fill('for Ada');
+    await callFromPage(page, 'paddles.save', { paddle: { ...paddle, id, note: 'for Bo' } });
+    await button(english.say('trial.keep')).click();
+    await page.getByRole('link', { name: 'To decide: Changed by two' }).click();
+    const section = page.getByRole('region', { name: english.say('conflicts.title') });
+    await section.getByText('for Ada', { exact: true }).waitFor();
+    await section.getByRole('button', { name: 'Use for Bo' }).click();
+    await section.getByText(english.say('conflicts.none')).waitFor();
+    expect((await callFromPage(page, 'paddles.open', { id })).paddle.note).toBe('for Bo');
+    await goTo(page, '#/paddles');
+    await soon(names).toContain('Changed by two');
+    expect(await page.getByRole('link', { name: /^To decide/ }).count()).toBe(0);
+  });
 });
 
 describe('entries that were left unfinished', () => {

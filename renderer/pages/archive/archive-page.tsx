@@ -35,10 +35,10 @@ export function ArchivePage() {
               conflicts.reload();
             }}
           />
-          <ClubLibrary onRefused={setRefusal} />
           {conflicts.value && (
             <Conflicts key={conflicts.round} open={conflicts.value} onRefused={setRefusal} />
           )}
+          <ClubLibrary onRefused={setRefusal} />
           <ArchivedRecords onRefused={setRefusal} />
           <Backups backups={backups.value} onRefused={setRefusal} onChanged={backups.reload} />
         </div>

@@ -11,7 +11,7 @@ import { fieldName, fieldValueText } from './field-text.ts';
 
 type Value = FieldConflictRecord['values'][number];
 
-/** Fields that were changed on two computers: the values side by side, and a button for each. */
+/** Fields that were changed in two places, such as two computers: the values side by side, and a button for each. */
 export function Conflicts(props: {
   open: readonly FieldConflictRecord[];
   onRefused: (error: CallError | null) => void;

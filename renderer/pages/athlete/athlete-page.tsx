@@ -9,6 +9,7 @@ import { hrefOf } from '../../route/route.ts';
 import { ConsentLine } from '../../ui/consent-note.tsx';
 import { ErrorMessage } from '../../ui/error-message.tsx';
 import { Page } from '../../ui/page.tsx';
+import { ToDecide } from '../../ui/to-decide.tsx';
 import { AthleteFits } from './athlete-fits.tsx';
 import { AthleteForm } from './athlete-form.tsx';
 import { EraseAthlete, Erased } from './erase-athlete.tsx';
@@ -47,6 +48,7 @@ export function AthletePage({ id }: { id: string }) {
       {error && <ErrorMessage error={error} />}
       {record === undefined && !error && <p className="soft">{say('sheet.loading')}</p>}
       {record === null && id !== 'new' && <p>{say('athlete.not-found')}</p>}
+      {record && <ToDecide key={`asked.${record.changedAt}`} id={record.id} />}
       {record && missingConsents(record.athlete, CONSENTS, today()).length > 0 && (
         <p className="consent-note" role="note">
           <ConsentLine athlete={record.athlete} wanted={CONSENTS} />

@@ -9,6 +9,7 @@ import { Button } from '../../ui/button.tsx';
 import { Field } from '../../ui/form/field.tsx';
 import { Form } from '../../ui/form/form.tsx';
 import { useForm } from '../../ui/form/use-form.ts';
+import { ToDecide } from '../../ui/to-decide.tsx';
 import { begunFor, returnAfterMaking } from '../new-fit/chosen.ts';
 import { withBoatChange } from './boat-changes.ts';
 import { BoatFittings } from './boat-fittings.tsx';
@@ -71,7 +72,12 @@ export function BoatForm(props: {
           <Button look="chief" type="submit">
             {say('trial.keep')}
           </Button>
-          {isSaved && form.values === asSaved && <span className="soft">{say('fits.kept')}</span>}
+          {isSaved && form.values === asSaved && (
+            <>
+              <span className="soft">{say('fits.kept')}</span>
+              <ToDecide id={id} />
+            </>
+          )}
         </>
       }
     >

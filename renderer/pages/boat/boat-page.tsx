@@ -4,6 +4,7 @@ import { say } from '../../language/messages.ts';
 import { hrefOf } from '../../route/route.ts';
 import { ErrorMessage } from '../../ui/error-message.tsx';
 import { Page } from '../../ui/page.tsx';
+import { ToDecide } from '../../ui/to-decide.tsx';
 import { BoatDetails } from './boat-details.tsx';
 import { BoatForm } from './boat-form.tsx';
 import { DuplicateBoat } from './duplicate-boat.tsx';
@@ -31,6 +32,7 @@ export function BoatPage({ id }: { id: string }) {
       {error && <ErrorMessage error={error} />}
       {record === undefined && !error && <p className="soft">{say('sheet.loading')}</p>}
       {record === null && id !== 'new' && <p>{say('boat.not-found')}</p>}
+      {record && <ToDecide key={`asked.${record.changedAt}`} id={record.id} />}
       {(record || id === 'new') && (
         <BoatForm
           key={record?.changedAt}

@@ -11,6 +11,7 @@ import { ErrorMessage } from '../../ui/error-message.tsx';
 import { TextField } from '../../ui/fields/text-field.tsx';
 import { Page } from '../../ui/page.tsx';
 import { StoreNotices } from '../../ui/store-notices.tsx';
+import { ToDecide } from '../../ui/to-decide.tsx';
 
 const MOST = 24;
 
@@ -31,6 +32,7 @@ export function RecentPage() {
     >
       <StoreNotices />
       <div className="stack">
+        <ToDecide />
         <div className="find-anything">
           <TextField
             label={say('find.label')}

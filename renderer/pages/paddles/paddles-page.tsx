@@ -6,6 +6,7 @@ import { hrefOf } from '../../route/route.ts';
 import { ErrorMessage } from '../../ui/error-message.tsx';
 import { Page } from '../../ui/page.tsx';
 import { RosterList } from '../../ui/roster-list.tsx';
+import { ToDecide } from '../../ui/to-decide.tsx';
 import { PaddleForm } from './paddle-form.tsx';
 
 /** The club's paddles; with an id, the entries of one of them, or of a new one. */
@@ -65,6 +66,7 @@ function OnePaddle({ id }: { id: string }) {
       {error && <ErrorMessage error={error} />}
       {record === undefined && !error && <p className="soft">{say('sheet.loading')}</p>}
       {record === null && id !== 'new' && <p>{say('problem.not-found', { what: 'paddle' })}</p>}
+      {record && <ToDecide id={record.id} />}
       {(record || id === 'new') && <PaddleForm paddle={record?.paddle ?? null} id={record?.id} />}
     </Page>
   );

@@ -25,6 +25,7 @@ export function Remembered({ athleteId, pictures }: { athleteId: string; picture
   async function keep(next: OwnNeutral): Promise<void> {
     const saved = await call('athletes.save', {
       athlete: { ...record!.athlete, id: athleteId, neutral: next },
+      opened: record!.athlete,
     });
     setRefusal(saved.ok ? null : saved.error);
     reload();

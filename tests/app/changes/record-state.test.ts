@@ -84,7 +84,7 @@ function follow(laptops: readonly Laptop[], step: Step): void {
     const leaves = new Map(laptop.state.leaves);
     if (step.value === null) leaves.delete(step.path);
     else leaves.set(step.path, step.value);
-    laptop.state = editedState(laptop.state, leaves, write);
+    laptop.state = editedState(laptop.state, leaves, { write });
     // Whoever edits has seen the value that stands: it replaces the edits that wrote that value, and what they replaced.
     const others = conflictsOf(laptop.state).flatMap(({ path, values }) =>
       path === step.path ? values.slice() : [],

@@ -37,6 +37,41 @@ const anAthlete = (store: Store) => athletes.save(store, inventedAthlete()).id;
 const athleteOn = (store: Store, id: string) => athletes.get(store, id)!.athlete;
 
 describe('two laptops that exchange files', () => {
+  it('decide a field that two pages of one changed, on either, and both have the decision', () => {
+    const [a, b, id] = twoLaptops(anAthlete);
+    const opened = athleteOn(a, id);
+    change(a, id, { massKg: 50 });
+    meet(a, b);
+    athletes.save(a, { ...opened, massKg: 52 }, opened);
+    meet(a, b);
+    expect(contentOf(b)).toEqual(contentOf(a));
+    const asked = askedOnce(listConflicts(b)).map(({ path, values }) => [
+      path,
+      values.map(({ value }) => value),
+    ]);
+    expect(asked).toEqual([['massKg', ['52', '50']]]);
+    for (const { kind, path } of listConflicts(b)) decideConflict(b, { kind, id, path, value: '50' });
+    meet(a, b);
+    for (const store of [a, b]) {
+      expect(listConflicts(store)).toEqual([]);
+      expect(athleteOn(store, id).massKg).toBe(50);
+    }
+  });
+
+  it('ask too where a page was open while the other laptop’s value came in', () => {
+    const [a, b, id] = twoLaptops(anAthlete);
+    const opened = athleteOn(a, id);
+    change(b, id, { massKg: 50 });
+    bring(a, b);
+    athletes.save(a, { ...opened, massKg: 52 }, opened);
+    meet(a, b);
+    expect(contentOf(b)).toEqual(contentOf(a));
+    for (const store of [a, b]) {
+      const [asked] = listConflicts(store).filter(({ path }) => path === 'massKg');
+      expect(asked!.values.map(({ value }) => value)).toEqual(['52', '50']);
+    }
+  });
+
   it('keep a limit that one adds and a mass that the other changes', () => {
     const [a, b, id] = twoLaptops(anAthlete);
     change(a, id, { limits: [KNEE] });

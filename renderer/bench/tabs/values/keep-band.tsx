@@ -20,7 +20,10 @@ export function KeepBand({ band, athlete }: { band: BandOverride; athlete: Athle
     if (!opened.ok) return setRefusal(opened.error);
     const known = opened.value.athlete;
     const others = (known.bands ?? []).filter(({ quantity }) => quantity !== band.quantity);
-    const result = await call('athletes.save', { athlete: { ...known, ...byId, bands: [...others, band] } });
+    const result = await call('athletes.save', {
+      athlete: { ...known, ...byId, bands: [...others, band] },
+      opened: known,
+    });
     setRefusal(result.ok ? null : result.error);
     if (result.ok) setKept(band);
   }
