@@ -15,6 +15,8 @@ import { type Club, startClub } from './club.ts';
 
 const ROOT = join(import.meta.dirname, '../../..');
 
+const NARROW_UMASK = ['--import', 'data:text/javascript,process.umask(0o077)'];
+
 let club: Club;
 beforeAll(async () => {
   club = await startClub();
@@ -111,10 +113,12 @@ describe('a volunteer’s command that fails', () => {
   );
 
   it('because a server to try cannot start ends with 1 and says what to change', async () => {
+    const port = String(club.server.address.port);
+    // The server's own user still reads what the command makes for it.
     const run = promisify(execFile)(
       'node',
-      ['app/library/cli.ts', 'local', '--folder', temporaryFolder(), '--port', `${club.server.address.port}`],
-      { cwd: ROOT, env: { ...process.env, LANG: 'C' } },
+      [...NARROW_UMASK, 'app/library/cli.ts', 'local', '--folder', temporaryFolder(), '--port', port],
+      { cwd: ROOT },
     );
     await expect(run).rejects.toMatchObject({
       code: 1,

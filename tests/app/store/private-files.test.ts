@@ -62,10 +62,12 @@ describe.runIf(process.platform !== 'win32')('a store on a computer with several
   it("leaves a folder of other things as open as it was, and closes only the program's own", () => {
     const folder = temporaryFolder();
     const elsewhere = join(temporaryFolder(), 'others');
-    mkdirSync(elsewhere, { mode: 0o755 });
-    writeFileSync(join(folder, 'notes.txt'), 'somebody else’s', { mode: 0o644 });
+    mkdirSync(elsewhere);
+    writeFileSync(join(folder, 'notes.txt'), 'somebody else’s');
     symlinkSync(elsewhere, join(folder, 'backups'), 'dir');
-    chmodSync(folder, 0o755);
+    // By hand: the computer's umask may be narrow.
+    for (const open of [folder, elsewhere]) chmodSync(open, 0o755);
+    chmodSync(join(folder, 'notes.txt'), 0o644);
     const opening = openStore(folder);
     if (opening.kind === 'refused') throw new Error(opening.refusal.code);
     closeStore(opening.store);
