@@ -12,8 +12,8 @@ const DIFFERS = /from '(?:\.\.?\/)+(?:cases|barriers)\.ts'/;
 /** Where programs that tests start keep what they compiled: starting one takes a third of the time. Git does not see it. */
 const COMPILED = join(root, 'node_modules/.cache/compiled');
 
-/** Tests read the page in English, and the words of programs that they start, whatever the computer's language. */
-process.env.LC_ALL = 'C';
+/** Tests read the page in English, and the words of programs that they start, whatever the computer's language; names of files in any. */
+process.env.LC_ALL = 'C.UTF-8';
 const setupFiles = [join(import.meta.dirname, 'speak-english.ts')];
 
 /** A test that takes this long hangs, even on a machine that is busy with other things; milliseconds. No test is timed. */
