@@ -11,6 +11,7 @@ import { trialSchema } from '../../core/trial/observation.ts';
 import { conflictChoice, fieldConflict } from './conflicts.ts';
 import { displayRecord } from './display.ts';
 import { groupName, invitationCode, libraryGroups, libraryPreview, libraryState } from './library.ts';
+import { MOST_FOUND } from './most-found.ts';
 import { exportInput, exportOutput, sectionsToExport } from './paper-export.ts';
 import { photoCaption, photoData, photoMime, photoRecord, photoSubject } from './photos.ts';
 import {
@@ -216,7 +217,7 @@ export const contract = {
    * matter. With an empty text: what was worked on lately.
    */
   'things.find': entry(
-    z.strictObject({ text: z.string().max(120), limit: z.int().min(1).max(100).default(30) }),
+    z.strictObject({ text: z.string().max(120), limit: z.int().min(1).max(MOST_FOUND).default(30) }),
     z.array(foundThing),
   ),
   'backups.list': entry(nothing, z.array(backupRecord)),

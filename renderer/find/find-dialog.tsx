@@ -9,9 +9,9 @@ import { offeredActions } from './offered-actions.ts';
 import { useFound } from './use-found.ts';
 import { usualActions } from './usual-actions.ts';
 
-/** How much is shown of each: a screenful in all. */
-const MOST_ACTIONS = 9;
-const MOST_THINGS = 8;
+/** How much is shown of each at first, a screenful in all, and how much more each time. */
+const AT_FIRST = { do: 9, things: 8 };
+const MORE = 24;
 
 interface Choice {
   readonly key: string;
@@ -19,14 +19,28 @@ interface Choice {
   readonly name: string;
   readonly about: string;
   readonly run: () => void;
+  /** It shows more of its group: the list stays open. */
+  readonly showsMore?: true;
 }
 
-function useChoices(text: string): { choices: Choice[]; settled: boolean } {
+function useChoices(text: string) {
   const offered = useStore(offeredActions);
-  const { value } = useFound(text, MOST_THINGS);
-  const actions = matchingActions([...offered, ...usualActions()], text).slice(0, MOST_ACTIONS);
+  const [most, setMost] = useState(AT_FIRST);
+  const { value, more } = useFound(text, most.things);
+  const actions = matchingActions([...offered, ...usualActions()], text);
+  const moreOf = (group: Choice['group']): Choice => ({
+    key: `more ${group}`,
+    group,
+    name: say('find.more'),
+    about: '',
+    run: () => setMost({ ...most, [group]: most[group] + MORE }),
+    showsMore: true,
+  });
   const choices: Choice[] = [
-    ...actions.map(({ id, name, run }) => ({ key: `do ${id}`, group: 'do' as const, name, about: '', run })),
+    ...actions
+      .slice(0, most.do)
+      .map(({ id, name, run }) => ({ key: `do ${id}`, group: 'do' as const, name, about: '', run })),
+    ...(actions.length > most.do ? [moreOf('do')] : []),
     ...(value ?? []).map((thing) => ({
       key: `${thing.kind} ${thing.id}`,
       group: 'things' as const,
@@ -34,8 +48,9 @@ function useChoices(text: string): { choices: Choice[]; settled: boolean } {
       about: thingPlace(thing),
       run: () => go(thingRoute(thing)),
     })),
+    ...(more ? [moreOf('things')] : []),
   ];
-  return { choices, settled: value !== null };
+  return { choices, settled: value !== null, startOver: () => setMost(AT_FIRST) };
 }
 
 /** What a key does: takes the chosen one, or goes one on (1) or back (−1). */
@@ -52,7 +67,7 @@ export function FindDialog({ onDone }: { onDone: () => void }) {
   const [text, setText] = useState('');
   const [at, setAt] = useState(0);
   const list = useRef<HTMLDivElement>(null);
-  const { choices, settled } = useChoices(text);
+  const { choices, settled, startOver } = useChoices(text);
   const chosen = Math.min(at, choices.length - 1);
   useEffect(() => {
     list.current?.querySelector(`[data-at="${chosen}"]`)?.scrollIntoView({ block: 'nearest' });
@@ -60,7 +75,7 @@ export function FindDialog({ onDone }: { onDone: () => void }) {
 
   function take(choice: Choice | undefined): void {
     if (!choice) return;
-    onDone();
+    if (!choice.showsMore) onDone();
     choice.run();
   }
 
@@ -85,6 +100,7 @@ export function FindDialog({ onDone }: { onDone: () => void }) {
         onType={(typed) => {
           setText(typed);
           setAt(0);
+          startOver();
         }}
         onKey={onKey}
       />
@@ -182,7 +198,7 @@ function ChoiceGroup(
           onPointerMove={() => props.onPoint(index)}
           onClick={() => props.onTake(choice)}
         >
-          <span>
+          <span className={choice.showsMore && 'soft'}>
             <Name text={choice.name} />
           </span>
           <span className="soft">{choice.about}</span>

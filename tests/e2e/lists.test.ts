@@ -116,6 +116,44 @@ describe('entries that were left unfinished', () => {
   });
 });
 
+describe('more things found than are shown', () => {
+  beforeAll(async () => {
+    for (let i = 0; i < 40; i++)
+      await callFromPage(page, 'paddles.save', { paddle: inventedPaddle(`Quill ${i}`) });
+  });
+  const more = english.say('find.more');
+
+  it('are shown by the keyboard alone in the finder', async () => {
+    await goTo(page, '#/help');
+    await page.keyboard.press('Control+.');
+    await page.keyboard.type('quill');
+    const names = () => page.getByRole('option').locator('span:first-child').allTextContents();
+    const chosen = () => page.locator('[role=option][aria-selected=true]').textContent();
+    await soon(async () => (await names()).length).toBe(9);
+    expect((await names()).at(-1)).toBe(more);
+    await page.keyboard.press('ArrowUp');
+    await soon(chosen).toBe(more);
+    await page.keyboard.press('Enter');
+    await soon(async () => (await names()).length).toBe(33);
+    expect(await chosen()).toContain('Quill');
+    await page.keyboard.type(' 39');
+    await soon(names).toEqual(['Quill 39']);
+    await page.keyboard.press('Escape');
+  });
+
+  it('are shown by a press where the program opens, and counted once all are there', async () => {
+    await goTo(page, '#/');
+    await page.getByLabel(english.say('find.label')).fill('quill');
+    const found = page.locator('.found-list li');
+    await soon(() => found.count()).toBe(24);
+    expect(await page.getByText(english.say('find.count', { count: 24 })).count()).toBe(0);
+    await button(more).click();
+    await page.getByText(english.say('find.count', { count: 40 })).waitFor();
+    expect(await found.count()).toBe(40);
+    expect(await button(more).count()).toBe(0);
+  });
+});
+
 describe('a page whose calls fail', () => {
   const refuse = (call: string) => (route: Route) =>
     route.request().postData()?.includes(call) ? route.abort() : route.fallback();

@@ -7,18 +7,21 @@ import { instantText } from '../../language/dates.ts';
 import { type MessageKey, say, sayCount, words } from '../../language/messages.ts';
 import { Name } from '../../language/name.tsx';
 import { hrefOf, type Route } from '../../route/route.ts';
+import { Button } from '../../ui/button.tsx';
 import { ErrorMessage } from '../../ui/error-message.tsx';
 import { TextField } from '../../ui/fields/text-field.tsx';
 import { Page } from '../../ui/page.tsx';
 import { StoreNotices } from '../../ui/store-notices.tsx';
 import { ToDecide } from '../../ui/to-decide.tsx';
 
-const MOST = 24;
+/** So many are shown at first, and so many more each time. */
+const AT_ONCE = 24;
 
 /** Where the program opens once there is something in it: what was worked on last, and a line to find anything by. */
 export function RecentPage() {
   const [text, setText] = useState('');
-  const found = useFound(text, MOST);
+  const [most, setMost] = useState(AT_ONCE);
+  const found = useFound(text, most);
   const searching = text.trim() !== '';
   const things = found.value ?? [];
   return (
@@ -39,24 +42,39 @@ export function RecentPage() {
             hint={say('find.hint')}
             type="search"
             value={text}
-            onChange={setText}
+            onChange={(typed) => {
+              setText(typed);
+              setMost(AT_ONCE);
+            }}
           />
         </div>
         {found.error && <ErrorMessage error={found.error} onRetry={found.reload} />}
-        {searching ? <Found text={text} things={found.value} /> : <Lately things={things} />}
+        {searching ? (
+          <Found text={text} things={found.value} more={found.more} />
+        ) : (
+          <Lately things={things} />
+        )}
+        {found.more && (
+          <p>
+            <Button look="words" onClick={() => setMost(most + AT_ONCE)}>
+              {say('find.more')}
+            </Button>
+          </p>
+        )}
       </div>
     </Page>
   );
 }
 
-function Found({ text, things }: { text: string; things: readonly FoundThing[] | null }) {
+/** What was found, and how many; not while there are more, for nobody has counted them. */
+function Found(props: { text: string; things: readonly FoundThing[] | null; more: boolean }) {
+  const { text, things, more } = props;
   if (!things) return null;
+  const count = more ? '' : sayCount('find.count', things.length);
   return (
     <>
       <p role="status" className="soft">
-        {things.length === 0
-          ? say('find.nothing', { text: text.trim() })
-          : sayCount('find.count', things.length)}
+        {things.length === 0 ? say('find.nothing', { text: text.trim() }) : count}
       </p>
       <FoundList things={things} />
     </>
