@@ -8,6 +8,7 @@ import { initLibrary, invite } from '../../app/library/club.ts';
 import { type LocalServer, startLocalServer } from '../../app/library/local-server.ts';
 import { putNewServer } from '../app/library/new-server.ts';
 import { exampleAthlete, exampleFit } from '../core/example/example-fit.ts';
+import { english } from '../english.ts';
 import { handlePlace, nextFrame } from './hand.ts';
 import { type RunningProgram, startProgram } from './harness.ts';
 import { PAD_AFT } from './open-bench.ts';
@@ -148,6 +149,19 @@ storyOf('a head coach and a coach who share a library', ({ step }) => {
     await groups.getByText('Sprinters: 0 athletes').waitFor();
     await share(coach);
     await soon(async () => (await callFromPage(coach, 'athletes.list', {})).length).toBe(0);
+  });
+
+  step('read that the server is away where the groups were, and have them back with it', async () => {
+    await server.stop();
+    await goTo(head, '#/athletes');
+    await goTo(head, '#/archive');
+    const groups = head.getByRole('region', { name: 'Groups' });
+    await groups.getByText('The library cannot be reached.').waitFor();
+    expect(await groups.getByLabel('New group').count()).toBe(0);
+    server = await startLocalServer(join(folder, 'data'), { safe: false, port: server.address.port });
+    await groups.getByRole('button', { name: english.say('error.retry') }).click();
+    await groups.getByLabel('New group').waitFor();
+    await groups.getByText('Sprinters: 0 athletes').click();
   });
 
   step('leave the library and remove what came; what is one’s own stays', async () => {

@@ -1,10 +1,11 @@
-import { useState } from 'react';
+import { useEffect, useRef, useState } from 'react';
 import type { CallInput, CallOutput } from '../../../app/contract/contract.ts';
 import type { CallError } from '../../../app/contract/result.ts';
 import { call } from '../../client/client.ts';
 import { useCall } from '../../client/use-call.ts';
 import { useFormat } from '../../display/use-display.ts';
 import { say, words } from '../../language/messages.ts';
+import { libraryStore } from '../../library/library-store.ts';
 import { Button } from '../../ui/button.tsx';
 import { TextField } from '../../ui/fields/text-field.tsx';
 import { Tick } from '../../ui/fields/tick.tsx';
@@ -14,13 +15,17 @@ type Group = CallOutput<'library.groups'>['groups'][number];
 type Listed = CallOutput<'athletes.list'>[number];
 type Refused = (error: CallError | null) => void;
 
-/** Who is in which group: a coach of a group sees its athletes. It shows nothing to anybody but the head coach. */
+/**
+ * Who is in which group: a coach of a group sees its athletes. It shows nothing to anybody but the head coach, whom it tells why
+ * where the library does not answer.
+ */
 export function ClubGroups({ onRefused }: { onRefused: Refused }) {
   const asked = useCall('library.groups', {});
+  useReachedAgain(asked.reload);
   const athletes = useCall('athletes.list', {});
   const [changed, setChanged] = useState<readonly Group[] | null>(null);
   const groups = changed ?? asked.value?.groups ?? [];
-  if (groups.length === 0) return null;
+  if (groups.length === 0 && !asked.error) return null;
 
   async function change<N extends 'library.makeGroup' | 'library.setInGroup'>(
     name: N,
@@ -33,6 +38,12 @@ export function ClubGroups({ onRefused }: { onRefused: Refused }) {
   return (
     <section className="stack" aria-label={say('library.groups')}>
       <h3>{say('library.groups')}</h3>
+      {asked.error && (
+        <p className="row">
+          <span className="soft">{asked.error.message}</span>
+          <Button onClick={asked.reload}>{say('error.retry')}</Button>
+        </p>
+      )}
       {groups.map((group) => (
         <OneGroup
           key={group.id}
@@ -43,9 +54,19 @@ export function ClubGroups({ onRefused }: { onRefused: Refused }) {
           }
         />
       ))}
-      <NewGroup onMake={(name) => void change('library.makeGroup', { name })} />
+      {groups.length > 0 && <NewGroup onMake={(name) => void change('library.makeGroup', { name })} />}
     </section>
   );
+}
+
+/** Calls `ask` each time that the library answers again after it did not. */
+function useReachedAgain(ask: () => void): void {
+  const problem = libraryStore(({ state }) => state?.problem ?? null);
+  const before = useRef(problem);
+  useEffect(() => {
+    if (before.current !== null && problem === null) ask();
+    before.current = problem;
+  }, [problem, ask]);
 }
 
 function OneGroup(props: {
