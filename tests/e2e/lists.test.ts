@@ -1,5 +1,6 @@
 import type { Page, Route } from 'playwright-core';
 import { afterAll, beforeAll, beforeEach, describe, expect, it } from 'vitest';
+import { NEUTRAL_TERMS } from '../../core/document/neutral-schema.ts';
 import { inventedBoat, inventedPaddle } from '../app/invented.ts';
 import { exampleAthlete } from '../core/example/example-fit.ts';
 import { english } from '../english.ts';
@@ -61,10 +62,19 @@ describe('a table with headings of its own', () => {
   });
 });
 
+/** An own neutral posture; no form asks for it. */
+const neutral = {
+  learntOn: '2026-11-02',
+  pictures: 2,
+  strays: Array<number>(NEUTRAL_TERMS).fill(0.1),
+  roots: Array<number>(NEUTRAL_TERMS ** 2).fill(0),
+  setAside: false,
+};
+
 describe('a page that was open while somebody else changed the same record', () => {
   it('saves what was entered there, and keeps what the other changed', async () => {
     const { id, athlete } = await callFromPage(page, 'athletes.save', {
-      athlete: exampleAthlete({ name: 'Changed by two' }),
+      athlete: exampleAthlete({ name: 'Changed by two', neutral }),
     });
     await goTo(page, `#/athletes/${id}`);
     const name = page.getByRole('textbox', { name: 'Name', exact: true });
@@ -73,7 +83,7 @@ describe('a page that was open while somebody else changed the same record', () 
     await button(english.say('trial.keep')).click();
     await soon(names).toContain('Renamed here');
     const now = (await callFromPage(page, 'athletes.open', { id })).athlete;
-    expect(now).toMatchObject({ name: 'Renamed here', massKg: 71.5 });
+    expect(now).toMatchObject({ name: 'Renamed here', massKg: 71.5, neutral });
   });
 
   it('leaves a value that both changed to be decided, and says so at once', async () => {

@@ -14,7 +14,13 @@ import { begunFor, returnAfterMaking } from '../new-fit/chosen.ts';
 import { AthleteBands } from './athlete-bands.tsx';
 import { AthleteConsents } from './athlete-consents.tsx';
 import { AthleteLimits } from './athlete-limits.tsx';
-import { ATHLETE_RULES, type AthleteValues, athleteValues, valuesWithChange } from './athlete-values.ts';
+import {
+  ATHLETE_RULES,
+  type AthleteValues,
+  athleteValues,
+  unasked,
+  valuesWithChange,
+} from './athlete-values.ts';
 import { BodyNotes } from './body-notes.tsx';
 import { TapeMeasures } from './tape-measures.tsx';
 
@@ -29,7 +35,8 @@ export function AthleteForm({ athlete, id }: { athlete: Athlete | null; id?: str
     keepAs: `athlete.${id ?? 'new'}`,
     shared: id !== undefined,
     changing: (values, part) => valuesWithChange(values, part, athlete),
-    save: (made) => call('athletes.save', { athlete: id ? { ...made, id } : made, opened }),
+    save: (made) =>
+      call('athletes.save', { athlete: id ? { ...made, ...unasked(opened), id } : made, opened }),
     onSaved: ({ id: saved }, event) => {
       const next = returnAfterMaking('athlete', saved) ?? ({ page: 'athletes' } as const);
       go(asksToMeasure(event) ? { page: 'measure', id: saved } : next);

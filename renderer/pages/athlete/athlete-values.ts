@@ -56,6 +56,11 @@ export function athleteValues(athlete: Athlete | null): AthleteValues {
 
 const NOT_NOTED = { by: '', on: '' };
 
+/** What an athlete has that the form does not ask for: saving the form must not remove it. */
+export function unasked(athlete: Athlete | undefined): Pick<Athlete, 'neutral'> {
+  return athlete?.neutral ? { neutral: athlete.neutral } : {};
+}
+
 /**
  * The values that change with a change. A changed body is one measured today, unless the day is changed too: the figures of the
  * earlier day stay what they were.

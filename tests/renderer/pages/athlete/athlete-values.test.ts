@@ -1,8 +1,11 @@
 import { describe, expect, it } from 'vitest';
+import { athleteSchema } from '../../../../core/document/athlete-schema.ts';
+import { NEUTRAL_TERMS } from '../../../../core/document/neutral-schema.ts';
 import { today } from '../../../../renderer/language/dates.ts';
 import {
   ATHLETE_RULES,
   athleteValues,
+  unasked,
   valuesWithChange,
   withTape,
 } from '../../../../renderer/pages/athlete/athlete-values.ts';
@@ -18,6 +21,28 @@ describe('the athlete’s values', () => {
       limits: [{ joint: 'kneelingKneeFlexion', maxDeg: 110, reason: 'old injury' }],
     });
     expect(readForm(ATHLETE_RULES, athleteValues(athlete))).toEqual({ ok: true, document: athlete });
+  });
+
+  it('give back all that an athlete can have, with what the form does not ask for', () => {
+    const athlete = exampleAthlete({
+      id: '6f1f9a52-4f39-4d57-9a6a-0f3d1d3f6b11',
+      bornOn: '2012-03-04',
+      measuredOn: '2021-01-02',
+      kneeBreadthM: 0.1,
+      bands: [{ quantity: 'frontKnee', min: null, max: 2, reason: 'sore knee' }],
+      neutral: {
+        learntOn: '2021-01-02',
+        pictures: 2,
+        strays: Array<number>(NEUTRAL_TERMS).fill(0.1),
+        roots: Array<number>(NEUTRAL_TERMS ** 2).fill(0),
+        setAside: false,
+      },
+      consent: { bodyData: { by: 'Her mother', on: '2021-01-02' } },
+    });
+    expect(Object.keys(athlete).sort()).toEqual(Object.keys(athleteSchema.shape).sort());
+    const { id: _, ...asked } = athlete;
+    const read = readForm(ATHLETE_RULES, athleteValues(athlete));
+    expect(read.ok && { ...read.document, ...unasked(athlete) }).toEqual(asked);
   });
 
   it('say which fields are still needed', () => {
