@@ -1,5 +1,6 @@
 import type { Boat } from '../document/boat-schema.ts';
 import type { Fit } from '../document/fit-schema.ts';
+import { broaderFace, type HullFace } from '../hull/broader-face.ts';
 import type { Hull } from '../hull/hull.ts';
 import { hullOfBoat } from '../hull/hull-of-boat.ts';
 import { shellCentre } from '../hull/shell-centre.ts';
@@ -12,6 +13,7 @@ import type { Support } from '../support/support.ts';
 import { toRadians } from '../units/angle.ts';
 import { type BoardRoom, boardRoom } from './board-room.ts';
 import type { Quantity } from './finding.ts';
+import { hullSpread } from './hull-spread.ts';
 import { knownRooms, type RoomOf } from './known-rooms.ts';
 import type { SeatState } from './seat-state.ts';
 
@@ -19,6 +21,13 @@ import type { SeatState } from './seat-state.ts';
 const PAD_MASS_KG = 0.9;
 /** The rest is the smaller of the two. */
 const REST_MASS_KG = 0.4;
+
+/** Where parts and knees find room: a hull's face, and the room of parts in it. */
+export interface HullRoom {
+  readonly hull: HullFace;
+  /** With a cache. */
+  readonly roomOf: RoomOf;
+}
 
 /** A boat ready to be floated: its hull, its own mass, and the water. SI, boat frame. */
 export interface BoatState {
@@ -34,6 +43,10 @@ export interface BoatState {
   readonly boardRoom: BoardRoom;
   /** Measures the room of parts in the boat, with a cache. */
   readonly roomOf: RoomOf;
+  /** The room in its hull one standard deviation broader. */
+  readonly broader: HullRoom;
+  /** And one standard deviation narrower. */
+  readonly narrower: HullRoom;
   /** Cache of the quantities of solved seats, each for its seat's index. */
   readonly listed: WeakMap<SeatState, { readonly index: number; readonly quantities: readonly Quantity[] }>;
 }
@@ -59,6 +72,7 @@ export function boatState({ boat, water, heelDeg }: BoatAfloat): BoatState {
 
 function newBoatState({ boat, water, heelDeg }: BoatAfloat): BoatState {
   const hull = hullOfBoat(boat);
+  const { halfBreadth } = hullSpread(boat, null, hull);
   const centre = boat.centre ? { x: boat.centre.xM, z: boat.centre.zM } : shellCentre(hull);
   return {
     boat,
@@ -68,8 +82,16 @@ function newBoatState({ boat, water, heelDeg }: BoatAfloat): BoatState {
     heel: toRadians(heelDeg),
     boardRoom: boardRoom(boat.floorboard, hull, boat.skinM),
     roomOf: knownRooms({ boat, hull }),
+    broader: roomsBroader(halfBreadth, { boat, hull }),
+    narrower: roomsBroader(-halfBreadth, { boat, hull }),
     listed: new WeakMap(),
   };
+}
+
+/** The room in a boat whose hull is broader by so much on each side, metres; negative for a narrower one. */
+function roomsBroader(by: number, { boat, hull }: Pick<BoatState, 'boat' | 'hull'>): HullRoom {
+  const face = broaderFace(hull, by);
+  return { hull: face, roomOf: knownRooms({ boat, hull: face }) };
 }
 
 /** What is aboard in one phase, each body with its paddle as one mass: enough to float the boat. */

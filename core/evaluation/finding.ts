@@ -103,9 +103,12 @@ export type Suggestion =
       readonly seat: number;
       readonly choice: 'strapReleases' | 'floorNonSlip' | 'padBraced' | 'kneelsOnSide';
     }
-  /** No move decides it: the boat's lines are not known well enough. A float check would help. */
-  | { readonly kind: 'measure'; readonly what: 'floatCheck' }
+  /** No move decides it: the boat's lines are not known well enough. A float check would help, or a tape across the hull. */
+  | { readonly kind: 'measure'; readonly what: HullMeasurement }
   | { readonly kind: 'none'; readonly locked: readonly Lockable[] };
+
+/** What makes a hull better known: how it floats, or its beams by tape. */
+export type HullMeasurement = 'floatCheck' | 'beams';
 
 /** What the usual place would do to an outcome that is already good. SI. */
 export interface Instead {
@@ -141,7 +144,7 @@ export interface Finding {
   readonly probability: number;
   readonly severity: Severity;
   /** The measurement that would settle it, where most of the doubt is the boat's and the value lies in its band. */
-  readonly settledBy?: 'floatCheck';
+  readonly settledBy?: HullMeasurement;
   /** As in `Quantity`: the value has no meaning then. */
   readonly unreached?: true;
   /** For `padAft` with a datum that is not amidships: how far the knee is aft of the boat's middle, metres. */

@@ -32,7 +32,7 @@ export interface HullSpread {
   readonly leanMoment: number;
   /** Kilograms that sink it one centimetre. */
   readonly massPerCentimetre: number;
-  /** Half-breadth of the hull's face at a height. Clearances are of the hull as drawn: they do not count it. */
+  /** Half-breadth of the hull's face at a height. The room beside the floorboard (`boardInsideHull`) does not count it. */
   readonly halfBreadth: number;
 }
 

@@ -6,7 +6,7 @@ import { toRadians } from '../units/angle.ts';
 import type { Mutable } from '../units/mutable.ts';
 import { BANDS, type BandRule } from './bands.ts';
 import { CLASS_LIMITS } from './class-limits.ts';
-import { type Band, type Finding, type Quantity, SEVERITIES } from './finding.ts';
+import { type Band, type Finding, type HullMeasurement, type Quantity, SEVERITIES } from './finding.ts';
 import { PERSONAL_LIMIT, withPersonalLimits } from './personal-limits.ts';
 import { distanceToBand, judgedOf, probabilityOutside, severityOf, shownOf } from './probability.ts';
 import { findQuantity, quantityDefinition } from './quantities.ts';
@@ -25,25 +25,28 @@ export function judge(
   const judged: Judgement[] = [];
   const byKey = new Map<string, Quantity>();
   for (const quantity of quantities) byKey.set(keyOf(quantity.id, quantity.seat), quantity);
+  const unmeasured = fit.boat.hull.kind === 'usual';
   const occupied = fit.seats.some((seat) => seat.athlete);
   for (const rule of rulesFor(fit)) {
     if (quantityDefinition(rule.quantity)?.scope === 'boat') {
       if (rule.needsCrew && !occupied) continue;
-      collect(judged, boatRule(fit, rule), byKey.get(keyOf(rule.quantity, null)));
+      const quantity = byKey.get(keyOf(rule.quantity, null));
+      collect(judged, boatRule(fit, rule), { quantity, settles: 'floatCheck' });
       continue;
     }
     fit.seats.forEach((seat, index) => {
       if (!seat.athlete) return;
       const placed = seatRule(seat, fromCentre(rule, fit, index));
       if (placed.min === null && placed.max === null) return;
-      collect(judged, placed, byKey.get(keyOf(rule.quantity, index)));
+      const quantity = byKey.get(keyOf(rule.quantity, index));
+      collect(judged, placed, { quantity, settles: unmeasured ? 'beams' : null });
     });
   }
   const findings = judged.map(({ finding }) => finding);
-  const restSaysIt = trimAtRestNeedsCheck(findings);
+  const saidElsewhere = doubtsSaidElsewhere(findings);
   return mostSevereFirst(
     judged.map(({ finding, rule }) => {
-      const one = restSaysIt ? oneTrim(finding) : finding;
+      const one = saidElsewhere(finding) ? { ...finding, severity: 'good' as const } : finding;
       return withMiddle(withSupport(servingOutcomes(one, rule, findings), supports), quantities);
     }),
   );
@@ -80,16 +83,20 @@ function servingOutcomes(finding: Finding, { serves, source }: BandRule, all: re
 }
 
 /**
- * One doubt is reported once. Where the doubt of the boat's lines puts both trims in doubt, a float check settles both. The
- * trim at rest says so; the trim at the catch is then no finding of its own.
+ * One doubt is reported once. Where the doubt of the boat's lines puts both trims in doubt, a float check settles both: the trim
+ * at rest says so, and the trim at the catch is no finding of its own. Where its breadth puts several clearances in doubt, the
+ * one most likely outside its band says so.
  */
-function oneTrim(finding: Finding): Finding {
-  return finding.quantity === 'trimCatch' && finding.settledBy ? { ...finding, severity: 'good' } : finding;
-}
-
-/** Whether the trim at rest already asks for a float check. */
-function trimAtRestNeedsCheck(findings: readonly Finding[]): boolean {
-  return findings.some(({ quantity, settledBy }) => quantity === 'trimRest' && settledBy);
+function doubtsSaidElsewhere(findings: readonly Finding[]): (finding: Finding) => boolean {
+  const restSaysIt = findings.some(({ quantity, settledBy }) => quantity === 'trimRest' && settledBy);
+  let likeliest: Finding | null = null;
+  for (const finding of findings)
+    if (finding.settledBy === 'beams' && !(finding.probability <= (likeliest?.probability ?? 0)))
+      likeliest = finding;
+  return (finding) =>
+    finding.settledBy === 'beams'
+      ? finding !== likeliest
+      : restSaysIt && finding.quantity === 'trimCatch' && finding.settledBy !== undefined;
 }
 
 /** A datum within this of the boat's middle counts as amidships, metres. */
@@ -122,8 +129,15 @@ interface Judgement {
   readonly rule: BandRule;
 }
 
-/** Judges one value by one row. A doubtful value that nothing informs is an unknown, not a *check*. */
-function collect(into: Judgement[], rule: ReasonedRule, quantity: Quantity | undefined): void {
+/**
+ * Judges one value by one row. A doubtful value that nothing informs is an unknown, not a *check*. `settles` is the measurement
+ * that would settle a doubt of the hull; null where there is none.
+ */
+function collect(
+  into: Judgement[],
+  rule: ReasonedRule,
+  { quantity, settles }: { quantity: Quantity | undefined; settles: HullMeasurement | null },
+): void {
   if (!quantity) return;
   const { unit, seat, uninformed, byHull, unreached, range } = quantity;
   const { value, sd } = shownOf(quantity);
@@ -146,7 +160,7 @@ function collect(into: Judgement[], rule: ReasonedRule, quantity: Quantity | und
     severity: hidden ? 'unknown' : severity,
     part: rule.part,
   };
-  if (byHull && distance <= 0 && severity === 'check') finding.settledBy = 'floatCheck';
+  if (byHull && settles && distance <= 0 && severity === 'check') finding.settledBy = settles;
   if (unreached) finding.unreached = unreached;
   if (range) finding.range = range;
   into.push({ finding, rule });

@@ -1,5 +1,5 @@
 import type { Boat } from '../document/boat-schema.ts';
-import type { Hull } from '../hull/hull.ts';
+import type { HullFace } from '../hull/broader-face.ts';
 import type { Part } from '../parts/part.ts';
 import { type PartRoom, roomIn } from './part-clearances.ts';
 
@@ -10,7 +10,7 @@ export type RoomOf = (part: Part, fitting: object) => PartRoom;
  * Measures the room of parts in one boat and keeps it while the fitting is the same object and its part has not moved: a drag
  * moves one fitting, and the room of the others stays.
  */
-export function knownRooms(place: { boat: Boat; hull: Hull }): RoomOf {
+export function knownRooms(place: { boat: Boat; hull: HullFace }): RoomOf {
   const measure = roomIn(place);
   const known = new WeakMap<object, { part: Part; room: PartRoom }>();
   return (part, fitting) => {

@@ -1,5 +1,5 @@
 import type { Boat } from '../document/boat-schema.ts';
-import type { Hull } from '../hull/hull.ts';
+import type { HullFace } from '../hull/broader-face.ts';
 import { type InnerSkin, innerSkin, leastInside } from '../hull/inner-skin.ts';
 import { type Board, insideBoard } from '../parts/board.ts';
 import { type FixingHole, footprintOf, type Part } from '../parts/part.ts';
@@ -76,7 +76,7 @@ export function footClearances(
 }
 
 /** Measures the room of parts in one boat. */
-export function roomIn({ boat, hull }: { boat: Boat; hull: Hull }): (part: Part) => PartRoom {
+export function roomIn({ boat, hull }: { boat: Boat; hull: HullFace }): (part: Part) => PartRoom {
   const place = { skin: innerSkin(hull, boat.skinM), board: boat.floorboard };
   return (part) => partRoom(part, place);
 }

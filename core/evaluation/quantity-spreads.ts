@@ -1,8 +1,9 @@
 import type { Seat } from '../document/seat-schema.ts';
 import { STANCE_UNKNOWNS, type StanceUnknown } from '../posture/stance.ts';
 import { toRadians } from '../units/angle.ts';
+import { entriesOf } from '../units/entries.ts';
 import type { Mutable } from '../units/mutable.ts';
-import { loadsAboard } from './boat-state.ts';
+import { type HullRoom, loadsAboard } from './boat-state.ts';
 import type { Computed } from './computed-fit.ts';
 import { PINNED_SD_DEG, pinnedSdDeg, type SpreadSources } from './doubt-sources.ts';
 import type { Quantity } from './finding.ts';
@@ -13,6 +14,7 @@ import { LOOK_ANGLES, LOOKS, type Look, type SeatLooks, type SpreadsAfter } from
 import { conditionedRows, type Measured, productOf } from './measured-rows.ts';
 import type { Report } from './report.ts';
 import { driveSmooth, marginEdges, postureSmooth, seatFolds } from './seat-folds.ts';
+import { hullClearances } from './seat-quantities.ts';
 import { type Row, seatRows } from './seat-rows.ts';
 import type { SeatState } from './seat-state.ts';
 import { withUnpinnedCatch } from './unpinned-catch.ts';
@@ -65,16 +67,17 @@ export function doubtOf(solved: Computed, sources: SpreadSources = {}): Doubt {
     return [{ index, seat, raw, rows, usual }];
   });
   const spreads = new Map<string, Spread>();
-  const ofHull = sources.hull === false ? new Map<string, number>() : hullVariances(computed);
-  for (const [name, variance] of summedVariances(parts, ofHull)) {
-    const byHull = (ofHull.get(name) ?? 0) > variance / 2;
+  const ofHull = sources.hull === false ? new Map<string, number>() : hullChanges(computed);
+  const variances = summedVariances(parts, ofHull);
+  for (const [name, variance] of variances) {
+    const byHull = (ofHull.get(name) ?? 0) ** 2 > variance / 2;
     spreads.set(name, { sd: Math.sqrt(variance), ...(byHull && { byHull }) });
   }
   for (const part of parts) {
-    for (const [name, spread] of foldedSpreads(computed, part)) spreads.set(name, spread);
+    for (const [name, spread] of foldedSpreads(computed, part, ofHull)) spreads.set(name, spread);
     for (const name of uninformedOf(part)) spreads.set(name, { ...spreads.get(name)!, uninformed: true });
   }
-  return { spreads, looks: parts.map((part) => looksAt(part)) };
+  return { spreads, looks: parts.map((part) => looksAt(part, variances)) };
 }
 
 /** One seat's part of all doubts. A row has one number for each independent source. */
@@ -89,13 +92,24 @@ interface SeatPart {
   readonly usual: ReadonlyMap<string, number>;
 }
 
-/** Variances from the doubt of the hull's data. */
-function hullVariances({ boat, afloat }: Computed): ReadonlyMap<string, number> {
+/**
+ * What one standard deviation of the hull's data changes, by key, in each value's unit: what floats, each by its own, and
+ * clearances to the hull's face, all by its breadth.
+ */
+function hullChanges({ boat, seats, afloat }: Computed): ReadonlyMap<string, number> {
   const spread = Object.entries<number>({ ...hullSpread(boat.boat, afloat.ready, boat.hull) });
-  return new Map(spread.map(([id, sd]) => [keyOf(id, null), sd ** 2]));
+  const changes = new Map(spread.map(([id, sd]) => [keyOf(id, null), sd]));
+  seats.forEach((seat, index) => {
+    if (!seat) return;
+    const clearances = (room: HullRoom) => hullClearances(seat, index, { boat: boat.boat, room });
+    const [broader, narrower] = [clearances(boat.broader), clearances(boat.narrower)];
+    for (const [id, most] of entriesOf(broader))
+      changes.set(keyOf(id, index), (most - (narrower[id] ?? most)) / 2);
+  });
+  return changes;
 }
 
-/** Variance of every value: rows of all seats, and the hull. Sources are independent, so squares add. */
+/** Variance of every value: rows of all seats, and the hull's data. Sources are independent, so squares add. */
 function summedVariances(
   parts: readonly SeatPart[],
   ofHull: ReadonlyMap<string, number>,
@@ -103,7 +117,7 @@ function summedVariances(
   const variances = new Map<string, number>();
   const add = (name: string, variance: number) => variances.set(name, (variances.get(name) ?? 0) + variance);
   for (const { rows } of parts) for (const [name, row] of rows) add(name, productOf(row, row));
-  for (const [name, variance] of ofHull) add(name, variance);
+  for (const [name, change] of ofHull) add(name, change ** 2);
   return variances;
 }
 
@@ -119,8 +133,11 @@ function uninformedOf({ index, raw, rows, usual }: SeatPart): string[] {
   });
 }
 
-/** Spreads of a seat's and the boat's values after each look that is not taken yet. */
-function looksAt({ index, seat, rows }: SeatPart): SeatLooks {
+/**
+ * Spreads of a seat's and the boat's values after each look that is not taken yet, from their variances before. A look narrows
+ * what is this seat's; what is of the hull and of other seats stays.
+ */
+function looksAt({ index, seat, rows }: SeatPart, before: ReadonlyMap<string, number>): SeatLooks {
   const looks: Partial<Record<Look, SpreadsAfter>> = {};
   for (const look of LOOKS) {
     const left = LOOK_ANGLES[look].filter((name) => seat.seat.pins[`${name}Deg`] === undefined);
@@ -129,7 +146,13 @@ function looksAt({ index, seat, rows }: SeatPart): SeatLooks {
       rows,
       left.map((name) => readingOf(name, index, PINNED_SD_DEG[name])),
     );
-    looks[look] = new Map([...after].map(([name, row]) => [name, Math.sqrt(productOf(row, row))]));
+    looks[look] = new Map(
+      [...after].map(([name, row]) => {
+        const own = rows.get(name)!;
+        const rest = Math.max(0, before.get(name)! - productOf(own, own));
+        return [name, Math.sqrt(rest + productOf(row, row))];
+      }),
+    );
   }
   return { seat: index, looks };
 }
@@ -155,6 +178,7 @@ function readingOf(name: StanceUnknown, index: number, sdDeg: number): Measured 
 function foldedSpreads(
   { seats, drives, quantities }: Computed,
   { index, raw, rows }: SeatPart,
+  ofHull: ReadonlyMap<string, number>,
 ): [string, Spread][] {
   const state = seats[index]!;
   const smooth: Record<string, number> = {
@@ -168,12 +192,15 @@ function foldedSpreads(
     const name = keyOf(id, index);
     const keys = fold.of.map((part) => keyOf(part, index));
     const at = fold.of.map(smoothAt);
-    const covariance = covarianceOf(rows, keys);
+    const covarianceIn = (some: typeof rows) => covarianceOf(keys, some, ofHull);
+    const covariance = covarianceIn(rows);
     const { mean, sd: last } = foldMoments(fold, at, covariance);
     const sd = fewer.reduce(
-      (least, some) => Math.min(least, foldMoments(fold, at, covarianceOf(some, keys)).sd),
+      (least, some) => Math.min(least, foldMoments(fold, at, covarianceIn(some)).sd),
       last,
     );
+    const byHull = (ofHull.get(keys[0]!) ?? 0) ** 2 > covariance[0]![0]! / 2;
+    if (byHull) return [name, { sd, byHull }];
     if (fold.judgedBy === 'mean') return [name, { sd, shift: mean - fold.value(at) }];
     if (fold.judgedBy === 'smooth') return [name, { sd, judgedSd: Math.sqrt(covariance[0]![0]!) }];
     return [name, { sd }];
@@ -191,10 +218,14 @@ function withFewerReadings(
   return choices.slice(0, -1);
 }
 
-/** Covariance of the values by these keys. */
-function covarianceOf(rows: ReadonlyMap<string, Row>, keys: readonly string[]): number[][] {
-  const own = keys.map((key) => rows.get(key) ?? new Float64Array(0));
-  return own.map((a) => own.map((b) => productOf(a, b)));
+/** Covariance of the values by these keys, from a seat's own sources and the hull's breadth. */
+function covarianceOf(
+  keys: readonly string[],
+  rows: ReadonlyMap<string, Row>,
+  ofHull: ReadonlyMap<string, number>,
+): number[][] {
+  const own = keys.map((key) => ({ row: rows.get(key) ?? new Float64Array(0), hull: ofHull.get(key) ?? 0 }));
+  return own.map((a) => own.map((b) => productOf(a.row, b.row) + a.hull * b.hull));
 }
 
 /** The spreads that an earlier report carries. */

@@ -86,6 +86,7 @@ function held(when: 'rest' | 'drive', contact: Contact, as: 'share' | 'load'): F
 
 /** An included angle from its cosine. */
 const angle = ([cosine]: readonly number[]) => Math.acos(Math.min(1, Math.max(-1, cosine!)));
+const underZero = ([room]: readonly number[]) => Math.max(0, -room!);
 const overZero = ([excess]: readonly number[]) => Math.max(0, excess!);
 
 /** The folded quantities of a seat, each with the smooth values that it is made of. */
@@ -104,6 +105,8 @@ export function seatFolds(state: SeatState): Partial<Record<QuantityId, Fold>> {
       value: kneeAt,
       judgedBy: 'value',
     },
+    padBevel: { of: ['padInsideHull'], value: underZero, judgedBy: 'value' },
+    restBevel: { of: ['restInsideHull'], value: underZero, judgedBy: 'value' },
     hipFlexorStretch: {
       of: ['kneelingHip', 'kneeToBall', 'shank', 'rearExcess'],
       value: ([hip, ...knee]) => Math.min(hip! - Math.PI, Math.PI / 2 - kneeAt(knee)),

@@ -13,7 +13,7 @@ import { toRadians } from '../units/angle.ts';
 import { keysOf } from '../units/entries.ts';
 import { GRAVITY } from '../units/gravity.ts';
 import type { Mutable } from '../units/mutable.ts';
-import type { BoatState } from './boat-state.ts';
+import type { BoatState, HullRoom } from './boat-state.ts';
 import type { Quantity } from './finding.ts';
 import { footClearances, partClearances } from './part-clearances.ts';
 import { partsOfSeat } from './parts-of.ts';
@@ -34,7 +34,11 @@ export function seatQuantities(state: SeatState, index: number, place: BoatState
 }
 
 /** Values as set, and every clearance. SI. */
-export function fittingValues(state: Placed, index: number, place: BoatState): Values {
+export function fittingValues(
+  state: Placed,
+  index: number,
+  place: Pick<BoatState, 'boat'> & HullRoom,
+): Values {
   return {
     ...asSet(state, place.boat, index),
     kneeInsideHull: kneeInsideHull(state.stances.ready, place, state.body.lengths.kneeRadius.value),
@@ -55,9 +59,32 @@ export function bodyClearances(state: Placed, index: number, place: BoatState): 
   };
 }
 
+/**
+ * Every clearance of a seat to the hull's face, metres: negative where there is no room. `room` is the boat's own, or that of a
+ * broader one.
+ */
+export function hullClearances(
+  state: Placed,
+  index: number,
+  { boat, room }: { boat: Boat; room: HullRoom },
+): Values {
+  const { kneePad, rearRest, frontFoot } = partsOfState(state, index, boat);
+  const roomOf = roomsOf(state, room);
+  const [pad, rest] = [roomOf(kneePad), roomOf(rearRest)];
+  const { hull } = room;
+  return {
+    kneeInsideHull: kneeInsideHull(state.stances.ready, { boat, hull }, state.body.lengths.kneeRadius.value),
+    padInsideHull: pad.insideHull,
+    restInsideHull: rest.insideHull,
+    footInsideHull: roomOf(frontFoot).insideHull,
+    padHolesToSkin: pad.holesToSkin,
+    restHolesToSkin: rest.holesToSkin,
+  };
+}
+
 /** The room of a seat's part in its boat. */
 const roomsOf =
-  ({ seat }: Placed, { roomOf }: BoatState) =>
+  ({ seat }: Placed, { roomOf }: Pick<HullRoom, 'roomOf'>) =>
   (part: Part) =>
     roomOf(part, seat[part.part]);
 
@@ -199,7 +226,7 @@ function loadRanges(
  */
 function kneeInsideHull(
   { points }: Stance,
-  { boat, hull }: Pick<BoatState, 'boat' | 'hull'>,
+  { boat, hull }: Pick<BoatState, 'boat'> & Pick<HullRoom, 'hull'>,
   kneeRadius: number,
 ): number | undefined {
   const knee = points.kneelingKnee;

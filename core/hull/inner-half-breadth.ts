@@ -1,4 +1,4 @@
-import type { Hull } from './hull.ts';
+import type { HullFace } from './broader-face.ts';
 import { type LoftedSection, loftedSection } from './section-at.ts';
 
 /**
@@ -6,7 +6,7 @@ import { type LoftedSection, loftedSection } from './section-at.ts';
  * there. The skin is measured square to the shell, bottom included. Null above the sheer, within the bottom's skin or
  * below it, and beyond the hull's ends.
  */
-export function innerHalfBreadth(hull: Hull, at: { x: number; z: number }, skin: number): number | null {
+export function innerHalfBreadth(hull: HullFace, at: { x: number; z: number }, skin: number): number | null {
   if (!(at.x >= hull.aftX && at.x <= hull.foreX)) return null;
   const section = loftedSection(hull, at.x);
   const last = section.z.length - 1;

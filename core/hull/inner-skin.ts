@@ -1,5 +1,5 @@
 import type { Vec3 } from '../frame/vec3.ts';
-import type { Hull } from './hull.ts';
+import type { HullFace } from './broader-face.ts';
 import { type LoftedSection, loftedInto } from './section-at.ts';
 
 /**
@@ -14,7 +14,7 @@ export type InnerSkin = (point: Vec3) => number;
  * the centreline. Smooth except at creases of the section. In a box 50 cm wide with a skin of 4 mm a point 10 cm off the
  * centreline and well up has 14.6 cm.
  */
-export function innerSkin(hull: Hull, skin: number): InnerSkin {
+export function innerSkin(hull: HullFace, skin: number): InnerSkin {
   const { points } = hull.loft;
   const section = { y: new Float64Array(points), z: new Float64Array(points) };
   let at = Number.NaN;

@@ -1,4 +1,5 @@
 import type { BoatPoint } from '../frame/vec3.ts';
+import type { HullFace } from './broader-face.ts';
 import type { Hull } from './hull.ts';
 import { loftSection } from './loft.ts';
 
@@ -13,13 +14,13 @@ export interface LoftedSection {
  * The half-section at x in new arrays, lofted between its stations; x beyond an end gives that end's. Metres, boat frame. It is
  * the surface that hydrostatics integrate: what is drawn is what floats.
  */
-export function loftedSection(hull: Hull, x: number): LoftedSection {
+export function loftedSection(hull: HullFace, x: number): LoftedSection {
   const { points } = hull.loft;
   return loftedInto(hull, x, { y: new Float64Array(points), z: new Float64Array(points) });
 }
 
 /** The same, written into given arrays with one value for each point of a section; returns those arrays. */
-export function loftedInto(hull: Hull, x: number, { y, z }: LoftedSection): LoftedSection {
+export function loftedInto(hull: HullFace, x: number, { y, z }: LoftedSection): LoftedSection {
   const { loft, scratch } = hull;
   const at = Math.min(hull.foreX, Math.max(hull.aftX, x));
   let i = 0;

@@ -7,7 +7,10 @@ import { boatState } from '../../core/evaluation/boat-state.ts';
 import { computeBoat } from '../../core/evaluation/computed-fit.ts';
 import { STROKE_PITCH_SD_DEG } from '../../core/evaluation/doubt-sources.ts';
 import { hullSpread } from '../../core/evaluation/hull-spread.ts';
+import { roomIn } from '../../core/evaluation/part-clearances.ts';
+import { fittingValues } from '../../core/evaluation/seat-quantities.ts';
 import { driveForceOf, seatFrame, solveSeat } from '../../core/evaluation/seat-state.ts';
+import { broaderFace } from '../../core/hull/broader-face.ts';
 import { midDrive, topHandSd } from '../../core/paddle/mid-drive.ts';
 import { STANCE_TERMS } from '../../core/posture/stance-terms.ts';
 import { FREE_FORCE_SD, PEAK_FORCE_SPREAD } from '../../core/support/blade-force.ts';
@@ -48,7 +51,8 @@ export interface Sampled {
 /**
  * Monte Carlo of the whole pipeline (GUM, JCGM 101:2008) for a boat of one: each sample draws a body, a way of kneeling (what each
  * term of the objective takes as usual, by its tolerance), mass, force, hand and the trunk's pitch in the stroke, solves every
- * phase anew and floats the boat; the hull's own doubt is drawn beside it. Nothing here is linear.
+ * phase anew, measures its room in a hull drawn broader or narrower, and floats the boat; the hull's doubt of what floats is drawn
+ * beside it. Nothing else here is linear.
  */
 export function sampledSpreads(
   fit: Fit,
@@ -74,7 +78,14 @@ export function sampledSpreads(
     const input = { seat: { ...seat, stroke: stroke() }, body: drawBody(body, roots, draw), frame };
     const free = { lift: FREE_FORCE_SD.lift * draw(), out: FREE_FORCE_SD.out * draw() };
     const state = { ...solveSeat(input, STANCE_TERMS.map(draw)), free };
-    for (const { id, value } of computeBoat(boat, [state], start).quantities) {
+    const face = broaderFace(boat.hull, hull.halfBreadth! * draw());
+    const room = { hull: face, roomOf: roomIn({ boat: fit.boat, hull: face }) };
+    const inHull: Readonly<Record<string, number | undefined>> = fittingValues(state, 0, {
+      ...boat,
+      ...room,
+    });
+    for (const { id, value: asDrawn } of computeBoat(boat, [state], start).quantities) {
+      const value = inHull[id] ?? asDrawn;
       const sum = sums.get(id) ?? { n: 0, mean: 0, m2: 0 };
       const off = value + (hull[id] ?? 0) * draw() - sum.mean;
       sum.n++;

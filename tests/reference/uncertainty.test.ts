@@ -1,8 +1,10 @@
 import { describe, expect, it } from 'vitest';
-import { athleteSchema } from '../../core/document/athlete-schema.ts';
+import { type Athlete, athleteSchema } from '../../core/document/athlete-schema.ts';
+import { boatSchema } from '../../core/document/boat-schema.ts';
 import type { Fit } from '../../core/document/fit-schema.ts';
 import { evaluateFit } from '../../core/evaluation/evaluator.ts';
 import { QUANTITIES } from '../../core/evaluation/quantities.ts';
+import { usualHull } from '../../core/hull/usual-hull.ts';
 import { cases } from '../cases.ts';
 import { exampleFit, exampleSeat } from '../core/example/example-fit.ts';
 import { sampledSpreads } from './doubt-samples.ts';
@@ -49,13 +51,19 @@ function hardlyOnTheRearFoot(): Fit {
   return exampleFit([{ ...seat, frontFoot: { ...frontFoot, outM: frontFoot.outM - 0.05 } }]);
 }
 
+/** In a hull that nobody has measured: its breadth is most of what is not known of the room in it. */
+const unmeasured = (athletes: readonly Athlete[]) =>
+  crewFit(boatSchema.parse(usualHull({ boatClass: 'C1' })), athletes);
+
 /** The quick run takes the first two. */
 const FITS: readonly (readonly [string, () => Fit])[] = [
   ['the example', () => exampleFit()],
+  ['an adult in the usual single', () => unmeasured(randomAthletes(3, 3))],
   ['an adult in the sample single', () => crewFit(boatOf('single'), randomAthletes(3, 3), 1)],
   ['a junior in the sample single', () => crewFit(boatOf('single'), [junior])],
   ['a rear leg at full stretch', stretched],
   ['a rear foot that hardly presses', hardlyOnTheRearFoot],
+  ['a junior in the usual single', () => unmeasured([junior])],
   ['an adult in the sample training boat', () => crewFit(boatOf('training'), randomAthletes(3, 3), 2)],
 ];
 
