@@ -97,7 +97,7 @@ describe('from a blank start', () => {
     const [boat] = await callFromPage(page, 'boats.list', {});
     await goTo(page, `#/boats/${boat!.id}`);
     const known = page.locator('.hull-known');
-    await known.getByText('Usual lines of its class: estimated').waitFor();
+    await known.getByText('Lines of its class: estimated').waitFor();
     await soon(() => known.getByRole('row').count()).toBe(4);
     expect(await barriersInBothThemes(page)).toEqual([]);
   });
