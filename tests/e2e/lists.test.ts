@@ -124,6 +124,35 @@ describe('entries that were left unfinished', () => {
     const now = (await callFromPage(page, 'athletes.open', { id })).athlete;
     expect(now).toMatchObject({ name: 'Left unfinished', massKg: 72.5 });
   });
+
+  it('leave a value to be decided that somebody else changed meanwhile too, and keep his other tape measures', async () => {
+    const tape = { footLength: { valueM: 0.25 } };
+    const { id, athlete } = await callFromPage(page, 'athletes.save', {
+      athlete: exampleAthlete({ name: 'Left to decide', massKg: 70, tape }),
+    });
+    await goTo(page, `#/athletes/${id}`);
+    const mass = page.getByRole('spinbutton', { name: english.say('athlete.mass') });
+    const seat = page.getByRole('spinbutton', { name: english.say('tape.sittingHeight.name') });
+    await mass.fill('66');
+    await seat.fill('90');
+    await seat.press('Tab');
+    await goTo(page, '#/help');
+    await page.getByRole('heading', { level: 1, name: 'Help' }).waitFor();
+    await callFromPage(page, 'athletes.save', {
+      athlete: { ...athlete, massKg: 72, tape: { footLength: { valueM: 0.26 } } },
+    });
+    await page.goBack();
+    await soon(() => mass.inputValue()).toContain('66');
+    await button(english.say('trial.keep')).click();
+    await page.getByRole('link', { name: 'To decide: Left to decide' }).waitFor();
+    const now = (await callFromPage(page, 'athletes.open', { id })).athlete;
+    expect(now.massKg).toBe(66);
+    expect(now.tape).toMatchObject({ footLength: { valueM: 0.26 }, sittingHeight: { valueM: 0.9 } });
+    const asked = (await callFromPage(page, 'conflicts.list', {})).filter((one) => one.id === id);
+    expect(asked.map(({ path, values }) => [path, values.map(({ value }) => value)])).toEqual([
+      ['massKg', ['66', '72']],
+    ]);
+  });
 });
 
 describe('more things found than are shown', () => {

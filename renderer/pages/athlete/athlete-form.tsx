@@ -35,8 +35,11 @@ export function AthleteForm({ athlete, id }: { athlete: Athlete | null; id?: str
     keepAs: `athlete.${id ?? 'new'}`,
     shared: id !== undefined,
     changing: (values, part) => valuesWithChange(values, part, athlete),
-    save: (made) =>
-      call('athletes.save', { athlete: id ? { ...made, ...unasked(opened), id } : made, opened }),
+    save: (made, _, before) =>
+      call('athletes.save', {
+        athlete: id ? { ...made, ...unasked(opened), id } : made,
+        opened: opened && { ...opened, ...before },
+      }),
     onSaved: ({ id: saved }, event) => {
       const next = returnAfterMaking('athlete', saved) ?? ({ page: 'athletes' } as const);
       go(asksToMeasure(event) ? { page: 'measure', id: saved } : next);

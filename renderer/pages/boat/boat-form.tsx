@@ -53,7 +53,7 @@ export function BoatForm(props: {
     keepAs: `boat.${id}`,
     shared: boat !== null,
     changing: (values, part) => withBoatChange(values, part, boat === null),
-    save: (made) => call('boats.save', { boat: made, opened }),
+    save: (made, _, before) => call('boats.save', { boat: made, opened: opened && { ...opened, ...before } }),
     onSaved: (saved) => {
       const next = returnAfterMaking('boat', saved.id);
       if (next) return go(next);

@@ -50,7 +50,8 @@ export interface FormPlan<V, Out, Saved> {
   readonly held?: FormValues<V>;
   /** What else changes with a change. */
   readonly changing?: (values: V, part: Partial<V>) => Partial<V>;
-  readonly save: (document: Out, event: React.FormEvent) => Promise<CallResult<Saved>>;
+  /** `before`: of a shared record, what others have changed since the unfinished values were begun, as it was then. */
+  readonly save: (document: Out, event: React.FormEvent, before: Partial<Out>) => Promise<CallResult<Saved>>;
   readonly onSaved: (saved: Saved, event: React.FormEvent) => void;
 }
 
@@ -103,7 +104,7 @@ export function useForm<V extends object, Out, Saved>(
     if (!read.ok) return setRefusals((n) => n + 1);
     if (busy.current) return;
     busy.current = true;
-    const result = await plan.save(read.document, event);
+    const result = await plan.save(read.document, event, fieldsBefore(rules, own.begun));
     busy.current = false;
     setError(result.ok ? null : result.error);
     if (!result.ok) return;
@@ -112,4 +113,16 @@ export function useForm<V extends object, Out, Saved>(
   }
 
   return { values, change, at: bind as BindField<V>, problems, refusals, error, submit };
+}
+
+/** The fields of the document that differ between what unfinished values were begun with and what the form starts with. */
+function fieldsBefore<V, Out>(rules: FormRules<V, Out>, begun: FormValues<V>['begun']): Partial<Out> {
+  if (!begun) return {};
+  const [was, start] = [readForm(rules, begun.was), readForm(rules, begun.start)];
+  if (!was.ok || !start.ok) return {};
+  const before: Partial<Out> = {};
+  for (const key in { ...was.document, ...start.document })
+    if (JSON.stringify(was.document[key]) !== JSON.stringify(start.document[key]))
+      before[key] = was.document[key];
+  return before;
 }
