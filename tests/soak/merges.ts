@@ -1,13 +1,14 @@
 import { mkdtempSync, rmSync } from 'node:fs';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
+import { MEASURED_PATH } from '../../app/changes/record-content.ts';
 import { decideConflict, listConflicts } from '../../app/store/conflicts.ts';
 import { closeStore, openStore } from '../../app/store/open-store.ts';
 import type { Store } from '../../app/store/store.ts';
 import { bring, contentOf } from '../app/exchange.ts';
 import { random32 } from '../random32.ts';
 import { onlooker } from './onlooker.ts';
-import { randomEdit } from './random-edits.ts';
+import { openForm, randomEdit } from './random-edits.ts';
 
 /** What a run of exchanges found. */
 export interface MergeResult {
@@ -35,6 +36,7 @@ export function mergesAtRandom(run: { stores: number; edits: number; seed: numbe
   const root = mkdtempSync(join(tmpdir(), 'kneelwright-merges-'));
   const stores = Array.from({ length: run.stores }, (_, i) => opened(join(root, String(i)), random));
   const watch = onlooker(run.stores);
+  const forms = stores.map((): OpenForm | null => null);
   let exchanges = 0;
   let decisions = 0;
   const meet = (into: number, from: number) => {
@@ -49,7 +51,11 @@ export function mergesAtRandom(run: { stores: number; edits: number; seed: numbe
       if (chance < 0.08) meet(at, Math.floor(random() * run.stores));
       else if (chance < 0.12)
         decisions += decideOne(stores[at]!, (field, value) => watch.decided(at, { field, value }), random);
-      else editOne(stores[at]!, (change) => watch.edited(at, change), random);
+      else if (chance < 0.16) forms[at] = formOf(stores[at]!, random);
+      else if (chance < 0.2 && forms[at]) {
+        editOne(stores[at]!, (change) => watch.edited(at, change), random, forms[at]);
+        forms[at] = null;
+      } else editOne(stores[at]!, (change) => watch.edited(at, change), random);
     }
     for (let round = 0; round < 2; round++)
       for (const into of stores.keys()) for (const from of stores.keys()) if (into !== from) meet(into, from);
@@ -74,20 +80,46 @@ function opened(folder: string, random: () => number): Store {
 
 type Change = Parameters<ReturnType<typeof onlooker>['edited']>[1];
 
-/** One edit; tells every field that it changed. */
+/** A form that is open while others edit and files come, and what stood when it was opened. */
+interface OpenForm {
+  readonly saw: Readonly<Record<string, string>>;
+  readonly save: (random: () => number) => void;
+}
+
+function formOf(store: Store, random: () => number): OpenForm | null {
+  const save = openForm(store, random);
+  return save && { saw: contentOf(store, 'as-kept').fields, save };
+}
+
+/**
+ * What whoever saves a form saw of a field. With an athlete goes the measuring that the athlete's own document describes: of it
+ * the own fields were seen, and it is written also where somebody removed it meanwhile.
+ */
+function sawIn({ saw }: OpenForm, field: string, stood: string | null): string | null {
+  const [id, day] = field.split(MEASURED_PATH);
+  if (day === undefined) return saw[field] ?? null;
+  const own = saw[`${id}${day.slice(day.indexOf('/') + 1)}`] ?? null;
+  return stood === null || stood === own ? stood : (saw[field] ?? null);
+}
+
+/** One edit, or the saving of a form; tells every field that it changed. */
 export function editOne(
   store: Store,
   tell: (change: Change) => void,
   random: () => number,
-  edit: (store: Store, random: () => number) => void = randomEdit,
+  form: OpenForm | null = null,
 ): void {
   const before = contentOf(store, 'as-kept');
   const waiting = waitingValues(store);
-  edit(store, random);
+  if (form) form.save(random);
+  else randomEdit(store, random);
   const after = contentOf(store, 'as-kept');
   for (const field of new Set([...Object.keys(before.fields), ...Object.keys(after.fields)])) {
-    const [saw, value] = [before.fields[field] ?? null, after.fields[field] ?? null];
-    if (saw !== value) tell({ field, value, saw, waiting: waiting.get(field) ?? [] });
+    const [stood, value] = [before.fields[field] ?? null, after.fields[field] ?? null];
+    if (stood === value) continue;
+    const saw = form ? sawIn(form, field, stood) : stood;
+    // What stood and was not seen is not replaced.
+    tell({ field, value, saw, waiting: [...(waiting.get(field) ?? []), ...(saw === stood ? [] : [stood])] });
   }
 }
 

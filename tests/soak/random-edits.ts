@@ -5,7 +5,9 @@ import { listRevisions, saveRevision } from '../../app/store/revisions.ts';
 import { athletes, boats, paddles } from '../../app/store/roster.ts';
 import type { Store } from '../../app/store/store.ts';
 import { listTrials, saveTrial } from '../../app/store/trials.ts';
-import { LIMITED_JOINTS } from '../../core/document/athlete-schema.ts';
+import { type Athlete, LIMITED_JOINTS } from '../../core/document/athlete-schema.ts';
+import type { Boat } from '../../core/document/boat-schema.ts';
+import type { StockPaddleDocument } from '../../core/document/stock-paddle-schema.ts';
 import { trialSchema } from '../../core/trial/observation.ts';
 import {
   inventedAthlete,
@@ -19,33 +21,77 @@ const every = { archived: false, search: '', limit: 1000, offset: 0 };
 /** Records of one kind, at most: enough for stores to meet on the same ones. */
 const MOST = 6;
 
+/**
+ * A form that somebody opens now; null where there is nothing to open. What it gives saves one change of what was opened, on
+ * top of whatever happened meanwhile.
+ */
+export function openForm(store: Store, random: () => number): ((random: () => number) => void) | null {
+  const { pick } = chance(random);
+  const athlete = pick(athletes.list(store, every));
+  const boat = pick(boats.list(store, every));
+  const paddle = pick(paddles.list(store, every));
+  const forms = [
+    athlete && ((at: () => number) => saveAthlete(store, { ...athlete.athlete, id: athlete.id }, at, 'form')),
+    boat && ((at: () => number) => saveBoat(store, { ...boat.boat, id: boat.id }, at, 'form')),
+    paddle && ((at: () => number) => savePaddle(store, { ...paddle.paddle, id: paddle.id }, at, 'form')),
+  ].filter((form) => form !== undefined);
+  return pick(forms) ?? null;
+}
+
+function chance(random: () => number) {
+  return {
+    pick: <T>(list: readonly T[]): T | undefined => list[Math.floor(random() * list.length)],
+    figure: (from: number, to: number) => Math.round((from + (to - from) * random()) * 100) / 100,
+  };
+}
+
+/** From a form that was opened earlier, or as read just now. */
+type From = 'form' | 'now';
+
+function saveAthlete(store: Store, athlete: Athlete, random: () => number, from: From = 'now'): void {
+  const { pick, figure } = chance(random);
+  const joint = pick(LIMITED_JOINTS)!;
+  const others = athlete.limits.filter((limit) => limit.joint !== joint);
+  const limit = { joint, maxDeg: Math.round(figure(0, 120)), reason: `because ${figure(0, 99)}` };
+  const changes = [
+    { massKg: figure(40, 90) },
+    { statureM: figure(1.4, 2) },
+    { limits: [...others, limit] },
+    { limits: others },
+    { tape: { ...athlete.tape, armSpan: { valueM: figure(1.3, 2) } } },
+    { name: `Athlete ${figure(0, 999)}` },
+  ];
+  athletes.save(store, { ...athlete, ...pick(changes) }, from === 'form' ? athlete : undefined);
+}
+
+function saveBoat(store: Store, boat: Boat, random: () => number, from: From = 'now'): void {
+  const { pick, figure } = chance(random);
+  const floorboard = { ...boat.floorboard, heightM: figure(0.02, 0.1) };
+  const changes = [{ massKg: figure(10, 20) }, { floorboard }, { skinM: figure(0, 0.04) }];
+  boats.save(store, { ...boat, ...pick(changes) }, from === 'form' ? boat : undefined);
+}
+
+function savePaddle(
+  store: Store,
+  paddle: StockPaddleDocument,
+  random: () => number,
+  from: From = 'now',
+): void {
+  const { pick, figure } = chance(random);
+  const changes = [{ lengthM: figure(1.4, 1.8) }, { note: `note ${figure(0, 99)}` }];
+  paddles.save(store, { ...paddle, ...pick(changes) }, from === 'form' ? paddle : undefined);
+}
+
 /** Makes one random edit as a coach would. `random` gives numbers from 0 to 1. */
 export function randomEdit(store: Store, random: () => number): void {
-  const pick = <T>(list: readonly T[]): T | undefined => list[Math.floor(random() * list.length)];
-  const figure = (from: number, to: number) => Math.round((from + (to - from) * random()) * 100) / 100;
+  const { pick, figure } = chance(random);
   const listed = [...athletes.list(store, every), ...athletes.list(store, { ...every, archived: true })];
 
   const editAthlete = () => {
     const record = pick(listed);
     if (!record || listed.length < 2)
       return void athletes.save(store, inventedAthlete(`Athlete ${figure(0, 999)}`));
-    const { athlete } = record;
-    const joint = pick(LIMITED_JOINTS)!;
-    const others = athlete.limits.filter((limit) => limit.joint !== joint);
-    const changes = [
-      { massKg: figure(40, 90) },
-      { statureM: figure(1.4, 2) },
-      {
-        limits: [
-          ...others,
-          { joint, maxDeg: Math.round(figure(0, 120)), reason: `because ${figure(0, 99)}` },
-        ],
-      },
-      { limits: others },
-      { tape: { ...athlete.tape, armSpan: { valueM: figure(1.3, 2) } } },
-      { name: `Athlete ${figure(0, 999)}` },
-    ];
-    athletes.save(store, { ...athlete, id: record.id, ...pick(changes) });
+    saveAthlete(store, { ...record.athlete, id: record.id }, random);
   };
   const archive = () => {
     const record = pick(listed);
@@ -57,9 +103,7 @@ export function randomEdit(store: Store, random: () => number): void {
     const all = boats.list(store, every);
     const record = pick(all);
     if (!record || all.length < 2) return void boats.save(store, inventedBoat(`Boat ${figure(0, 999)}`));
-    const floorboard = { ...record.boat.floorboard, heightM: figure(0.02, 0.1) };
-    const changes = [{ massKg: figure(10, 20) }, { floorboard }, { skinM: figure(0, 0.04) }];
-    boats.save(store, { ...record.boat, id: record.id, ...pick(changes) });
+    saveBoat(store, { ...record.boat, id: record.id }, random);
   };
   const editPhoto = () => {
     const boat = pick(boats.list(store, every));
@@ -73,8 +117,7 @@ export function randomEdit(store: Store, random: () => number): void {
   const editPaddle = () => {
     const record = pick(paddles.list(store, every));
     if (!record) return void paddles.save(store, inventedPaddle());
-    const changes = [{ lengthM: figure(1.4, 1.8) }, { note: `note ${figure(0, 99)}` }];
-    paddles.save(store, { ...record.paddle, id: record.id, ...pick(changes) });
+    savePaddle(store, { ...record.paddle, id: record.id }, random);
   };
   const editMeasuring = () => {
     const record = pick(listed);
