@@ -8,6 +8,7 @@ import { speak } from './language/messages.ts';
 import { routeOf } from './route/addresses.ts';
 import { fetchFirstPage, Sheet } from './shell/sheet.tsx';
 import { showTheme } from './theme/show-theme.ts';
+import { forgetErasedEntries } from './ui/form/erased-entries.ts';
 
 showTheme();
 const fetched = fetchFirstPage(routeOf(window.location.hash));
@@ -15,6 +16,7 @@ await openDisplaySettings();
 const language = chosenLanguage(displaySettings.getState().language, navigator.languages);
 await Promise.all([speak(language), fetched]);
 document.documentElement.lang = language;
+void forgetErasedEntries();
 createRoot(document.getElementById('sheet')!).render(
   <I18nProvider locale={language}>
     <Sheet />

@@ -113,6 +113,8 @@ export const contract = {
     }),
     erasureReport,
   ),
+  /** Which of these athletes were erased, here or elsewhere: nothing of theirs may stay with whoever asks. */
+  'athletes.erased': entry(z.strictObject({ ids: z.array(id).max(1000) }), z.array(id)),
   /** Keeps a table of athletes that has been checked row by row: all of them or none, after a backup of the present. */
   'athletes.import': entry(
     z.strictObject({ athletes: z.array(athleteSchema).min(1).max(2000) }),

@@ -82,6 +82,7 @@ const ONLY_READS: ReadonlySet<CallName> = new Set<CallName>([
   'athletes.list',
   'athletes.open',
   'athletes.entries',
+  'athletes.erased',
   'athletes.timeline',
   'revisions.list',
   'athletes.fits',

@@ -1,6 +1,7 @@
 import type { CallName, CallOutput, ParsedInput } from '../contract/contract.ts';
 import type { CallResult } from '../contract/result.ts';
 import { listBackups } from '../store/backups.ts';
+import { listErased, wasErased } from '../store/erased-people.ts';
 import { findThings } from '../store/find-things.ts';
 import {
   createFit,
@@ -73,6 +74,10 @@ export const services: Services = {
     takeApart(store, id) ? done(entriesOfPerson(store, id)) : missing('athlete'),
   'athletes.previewErase': previewErase,
   'athletes.erase': erase,
+  'athletes.erased': ({ store }, { ids }) => {
+    const erased = listErased(store.db);
+    return done(ids.filter((id) => wasErased(erased, id)));
+  },
   'athletes.import': importAthletes,
   'measurings.list': ({ store }, { athleteId }) => done(listMeasurings(store, athleteId)),
   'measurings.save': keepEarlierMeasuring,

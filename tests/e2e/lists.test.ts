@@ -193,6 +193,38 @@ describe('more things found than are shown', () => {
   });
 });
 
+describe('unfinished entries of an athlete who is erased', () => {
+  const kept = () =>
+    page.evaluate(() =>
+      Object.entries<string>({ ...localStorage }).map(([place, text]) => `${place} ${text}`),
+    );
+  const leftOpen = async (name: string) => {
+    const { id } = await callFromPage(page, 'athletes.save', { athlete: exampleAthlete({ name }) });
+    await goTo(page, `#/athletes/${id}`);
+    await page.getByRole('textbox', { name: 'Name', exact: true }).fill(`${name} too`);
+    await soon(async () => (await kept()).some((text) => text.includes(id))).toBe(true);
+    return id;
+  };
+
+  it('go with the athlete, those of others stay', async () => {
+    const [stays, goes] = [await leftOpen('Stays Unfinished'), await leftOpen('Goes Unfinished')];
+    await page.getByRole('button', { name: english.say('erase.begin') }).click();
+    await page.getByLabel(/^Type the name/).fill('Goes Unfinished');
+    await page.getByRole('button', { name: 'Erase', exact: true }).click();
+    await page.getByRole('link', { name: english.say('erase.back') }).waitFor();
+    expect((await kept()).filter((text) => text.includes(goes))).toEqual([]);
+    expect((await kept()).filter((text) => text.includes(stays))).toHaveLength(1);
+  });
+
+  it('go at the next start where the athlete was erased elsewhere', async () => {
+    const id = await leftOpen('Elsewhere Unfinished');
+    await callFromPage(page, 'athletes.erase', { id, name: 'Elsewhere Unfinished' });
+    await page.goto(await program.freshAddress());
+    await soon(async () => (await kept()).filter((text) => text.includes(id))).toEqual([]);
+    expect((await kept()).filter((text) => text.includes('Stays Unfinished'))).toHaveLength(1);
+  });
+});
+
 describe('a page whose calls fail', () => {
   const refuse = (call: string) => (route: Route) =>
     route.request().postData()?.includes(call) ? route.abort() : route.fallback();

@@ -7,6 +7,7 @@ import { hrefOf } from '../../route/route.ts';
 import { Button } from '../../ui/button.tsx';
 import { ErrorMessage } from '../../ui/error-message.tsx';
 import { TextField } from '../../ui/fields/text-field.tsx';
+import { forgetEntriesOf } from '../../ui/form/erased-entries.ts';
 import { clearingDepth, EraseWords, type NameClearing } from './erase-words.tsx';
 
 /** Erases an athlete from the store and its backups: first it shows what would be erased, then the name is typed. */
@@ -30,7 +31,9 @@ export function EraseAthlete(props: {
   async function erase(): Promise<void> {
     const result = await call('athletes.erase', { id, name: typed, clear: clearingDepth(clearing) });
     setRefusal(result.ok ? null : result.error);
-    if (result.ok) onErased(result.value);
+    if (!result.ok) return;
+    forgetEntriesOf({ id, name });
+    onErased(result.value);
   }
 
   return (

@@ -34,11 +34,17 @@ function startOf({ fit, revisions }: OpenedFit, record: TrialRecord | null): { t
   return { tried: record?.revisionId ?? revisions[0]?.id ?? TRIED_NOW, seat: Math.max(0, first) };
 }
 
+/** With whoever kneels: what is said of an athlete who is erased goes too. */
+function keepAs({ id, fit }: OpenedFit, record: TrialRecord | null): string {
+  const who = fit.seats.map(({ athlete }) => athlete?.id ?? '');
+  return ['trial', record?.id ?? id, ...who].join('.');
+}
+
 /** The trial's form. Nothing is lost by leaving: unfinished values are there again next time. */
 export function TrialForm({ opened, record }: { opened: OpenedFit; record: TrialRecord | null }) {
   const form: FormState<TrialValues> = useForm(TRIAL_RULES, {
     start: trialValues(record?.trial ?? null, startOf(opened, record)),
-    keepAs: `trial.${record?.id ?? opened.id}`,
+    keepAs: keepAs(opened, record),
     save: (trial) =>
       keepTrial(opened, {
         id: record?.id,

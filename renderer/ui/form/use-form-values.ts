@@ -60,8 +60,11 @@ export function renewFormValues<T>(name: string, part: Partial<T>): void {
   if (now) write(place, JSON.stringify({ ...now, ...part }));
 }
 
+/** Under which unfinished values of all forms are kept. */
+export const ENTRIES = 'kneelwright.entries.';
+
 function placeOf(name: string | null): string | null {
-  return name === null ? null : `kneelwright.entries.${name}`;
+  return name === null ? null : `${ENTRIES}${name}`;
 }
 
 function kept<T>(place: string | null): T | null {

@@ -231,6 +231,7 @@ describe.each([
     const report = value(await call('athletes.erase', { id, name: 'Grimpa Vell' }));
     expect(report).toMatchObject({ fits: ['Grimpa alone'], copiesLeft: [] });
     expect(value(await call('fits.list', { search: 'grimpa' }))).toEqual([]);
+    expect(value(await call('athletes.erased', { ids: [crypto.randomUUID(), id] }))).toEqual([id]);
   });
 
   it('keeps how things are shown, apart from the club’s own data', async () => {
