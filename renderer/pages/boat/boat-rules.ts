@@ -5,7 +5,7 @@ import { hullLengthOf } from '../../../core/hull/hull-length.ts';
 import { say } from '../../language/messages.ts';
 import type { FormRules } from '../../ui/form/form-rules.ts';
 import { BOAT_FIELDS } from './boat-fields.ts';
-import { type BoatValues, type StationValues, tidyM } from './boat-values.ts';
+import { type BoatValues, boatValues, type StationValues, tidyM } from './boat-values.ts';
 import { outlyingBeams } from './stands-out.ts';
 
 export type MadeHull = { hull: HullSource } | { problem: string };
@@ -123,7 +123,10 @@ export function boatRules(before: Boat | null): FormRules<BoatValues, Boat> {
 
 function documentOf(values: BoatValues, before: Boat | null): unknown {
   const made = hullOfValues(values);
-  const hull = 'hull' in made ? made.hull : null;
+  const sameHull =
+    before !== null && JSON.stringify(made) === JSON.stringify(hullOfValues(boatValues(before)));
+  // One that is not touched stays as it was, also in what the form rounds off.
+  const hull = sameHull ? before.hull : 'hull' in made ? made.hull : null;
   const half = (hull ? hullLengthOf(hull) : (values.lengthM ?? 0)) / 2;
   const low = baseLine(values);
   const toX = (fromStern: number | null) => (fromStern === null ? null : tidyM(fromStern - half));
@@ -131,7 +134,6 @@ function documentOf(values: BoatValues, before: Boat | null): unknown {
   const { floorboard, profile, rails, holes, pads, rests } = values;
   const { boltM, ...hardware } = values.hardware;
   const points = profile.map((point) => ({ xM: toX(point.fromSternM), heightM: toHeight(point.heightM) }));
-  const sameHull = before && JSON.stringify(before.hull) === JSON.stringify(hull);
   return {
     ...(before?.id ? { id: before.id } : {}),
     name: values.name,
