@@ -26,6 +26,8 @@ export interface RecordContent {
 const BESIDE = '@';
 /** Begins the path of every field of a day's measuring. */
 export const MEASURED_PATH = `${BESIDE}measured/`;
+/** The path of the revision that was tried in a trial. */
+export const TRIED_PATH = `${BESIDE}revision`;
 const DAY_SHAPE = { within: ['tape'], lists: {}, together: [] };
 
 /** Takes a record apart into fields. The identifier is no field: it never changes. */
@@ -35,7 +37,7 @@ export function leavesOfContent(kind: RecordKind, content: RecordContent): Map<s
   const beside = (name: string, value: unknown) => leaves.set(BESIDE + name, JSON.stringify(value));
   if (content.archived) beside('archived', true);
   if (content.joinedInto) beside('joined', content.joinedInto);
-  if (content.revisionId !== undefined) beside('revision', content.revisionId);
+  if (content.revisionId !== undefined) leaves.set(TRIED_PATH, JSON.stringify(content.revisionId));
   if (content.athleteId !== undefined) beside('athlete', content.athleteId);
   for (const { takenOn, ...taken } of content.measured ?? []) {
     for (const [path, value] of leavesOf(taken, DAY_SHAPE)) {

@@ -197,7 +197,12 @@ export const contract = {
   'trials.list': entry(z.strictObject({ fitId: id }), z.array(trialRecord)),
   /** Keeps a trial of a revision: a new one, or with `id` that one in a new state. */
   'trials.save': entry(
-    z.strictObject({ id: id.optional(), revisionId: id, trial: trialSchema }),
+    z.strictObject({
+      id: id.optional(),
+      revisionId: id,
+      trial: trialSchema,
+      opened: z.strictObject({ revisionId: id, trial: trialSchema }).optional(),
+    }),
     trialRecord,
   ),
   'trials.archive': entry(byId, trialRecord),

@@ -3,13 +3,12 @@ import type { z } from 'zod';
 import { athleteSchema } from '../../core/document/athlete-schema.ts';
 import { boatSchema } from '../../core/document/boat-schema.ts';
 import { stockPaddleSchema } from '../../core/document/stock-paddle-schema.ts';
-import { documentOf, leavesOf } from '../changes/leaves.ts';
-import { RECORD_SHAPES } from '../changes/record-shapes.ts';
 import type { Listing } from '../contract/contract.ts';
 import type { AthleteRecord, BoatRecord, PaddleRecord } from '../contract/records.ts';
 import { documentWords, type ListedDocument } from './document-words.ts';
 import { LISTED_ENTRIES } from './join-people.ts';
 import { recordBody } from './measurings.ts';
+import { onTop } from './on-top.ts';
 import { putBack, readStored } from './quarantine.ts';
 import { EVERY_ROW, searchPattern } from './search-text.ts';
 import { atomically, now, type Store } from './store.ts';
@@ -85,7 +84,10 @@ function roster<D extends { id?: string; name: string }, R>(shape: RosterShape<D
       const id = document.id ?? randomUUID();
       return atomically(store, () => {
         const now = opened && documentNow(store, id);
-        const { written, unseen } = onTop(shape, { opened, made: document, now });
+        const { written, unseen } = onTop(
+          { kind: column, schema: shape.schema },
+          { opened, made: document, now },
+        );
         const write = () => {
           writeDocument(store, shape, { ...written, id });
           shape.kept?.(store, id, written);
@@ -105,31 +107,6 @@ function roster<D extends { id?: string; name: string }, R>(shape: RosterShape<D
       });
     },
   };
-}
-
-/**
- * A person's changes to a document, on top of what others have changed in it meanwhile: field by field, as between two
- * computers. Where both make no sound document, the person's own is taken. `unseen`: paths of what others have changed.
- */
-function onTop<D extends object>(
-  { column, schema }: Pick<RosterShape<D, unknown>, 'column' | 'schema'>,
-  { opened, made, now }: { opened: D | undefined; made: D; now: D | null | undefined },
-): { written: D; unseen: ReadonlySet<string> } {
-  if (!opened || !now) return { written: made, unseen: new Set() };
-  const shape = RECORD_SHAPES[column];
-  const [was, is, fields] = [leavesOf(opened, shape), leavesOf(made, shape), leavesOf(now, shape)];
-  const unseen = new Set(
-    [...was.keys(), ...fields.keys()].filter((path) => was.get(path) !== fields.get(path)),
-  );
-  if (unseen.size === 0) return { written: made, unseen };
-  for (const path of new Set([...was.keys(), ...is.keys()])) {
-    const value = is.get(path);
-    if (value === was.get(path)) continue;
-    if (value === undefined) fields.delete(path);
-    else fields.set(path, value);
-  }
-  const both = schema.safeParse(documentOf(fields, shape));
-  return { written: both.success ? both.data : made, unseen };
 }
 
 /** Writes a row, or writes it again. */

@@ -1,10 +1,12 @@
 import { randomUUID } from 'node:crypto';
 import { type Trial, trialSchema } from '../../core/trial/observation.ts';
+import { TRIED_PATH } from '../changes/record-content.ts';
 import type { TrialRecord } from '../contract/trials.ts';
+import { onTop } from './on-top.ts';
 import { putBack, readStored } from './quarantine.ts';
 import { openRevision } from './revisions.ts';
 import { searchText } from './search-text.ts';
-import { now, type Store } from './store.ts';
+import { atomically, now, type Store } from './store.ts';
 import { tracked } from './track.ts';
 
 /** A trial's row, its observations still text. */
@@ -58,29 +60,55 @@ export function trialWords(trial: Trial): string {
 /** Why a trial was not kept: no such revision or trial, or nobody knelt in that seat of it. */
 type NotKept = 'none' | 'damaged' | 'nobody';
 
-/** Keeps a trial of a revision: a new one, or with `id` that one in a new state. */
+/** A trial as it is entered, and the revision that was tried. */
+type Tried = Pick<TrialRecord, 'revisionId' | 'trial'>;
+
+/**
+ * Keeps a trial of a revision: a new one, or with `id` that one in a new state. `opened` is the trial as the person had it before
+ * the change: what others have changed since stays. Where both changed one field, the person's value stands and a person decides.
+ */
 export function saveTrial(
   store: Store,
-  { id, revisionId, trial }: { id?: string; revisionId: string; trial: Trial },
+  { id, opened, ...made }: Tried & { id?: string | undefined; opened?: Tried | undefined },
 ): TrialRecord | NotKept {
   const trialId = id ?? randomUUID();
-  return tracked(store, { kind: 'trial', id: trialId }, () => {
-    const tried = openRevision(store, revisionId);
-    if (typeof tried === 'string') return tried;
-    const athlete = tried.fit.seats[trial.seat]?.athlete;
-    if (!athlete) return 'nobody';
-    const row = {
-      id: trialId,
-      revisionId,
-      athleteId: athlete.id ?? null,
-      text: JSON.stringify(trial),
-      search: trialWords(trial),
-      at: now(store),
+  return atomically(store, () => {
+    const { revisionId, trial, unseen } = triedOnTop(made, opened, getTrial(store, trialId));
+    const write = () => {
+      const tried = openRevision(store, revisionId);
+      if (typeof tried === 'string') return tried;
+      const athlete = tried.fit.seats[trial.seat]?.athlete;
+      if (!athlete) return 'nobody';
+      const row = {
+        id: trialId,
+        revisionId,
+        athleteId: athlete.id ?? null,
+        text: JSON.stringify(trial),
+        search: trialWords(trial),
+        at: now(store),
+      };
+      if (id === undefined) insertTrial(store, row);
+      else if (!updateTrial(store, row)) return 'none';
+      return getTrial(store, row.id);
     };
-    if (id === undefined) insertTrial(store, row);
-    else if (!updateTrial(store, row)) return 'none';
-    return getTrial(store, row.id);
+    return tracked(store, { kind: 'trial', id: trialId }, write, { unseen });
   });
+}
+
+/** A trial as it was changed, on top of how it stands. Whoever knelt follows from both. */
+function triedOnTop(
+  made: Tried,
+  opened: Tried | undefined,
+  standing: TrialRecord | 'none' | 'damaged',
+): Tried & { unseen: ReadonlySet<string> } {
+  if (!opened || typeof standing === 'string') return { ...made, unseen: new Set() };
+  const { written, unseen } = onTop(
+    { kind: 'trial', schema: trialSchema },
+    { opened: opened.trial, made: made.trial, now: standing.trial },
+  );
+  if (standing.revisionId !== opened.revisionId) unseen.add(TRIED_PATH);
+  const isOwn = made.revisionId !== opened.revisionId;
+  return { revisionId: isOwn ? made.revisionId : standing.revisionId, trial: written, unseen };
 }
 
 interface Written {

@@ -1,3 +1,4 @@
+import type { TrialRecord } from '../../app/contract/trials.ts';
 import { createFit, openFit, saveDraft, setFitArchived } from '../../app/store/fits.ts';
 import { listMeasurings, removeMeasuring, saveMeasuring } from '../../app/store/measurings.ts';
 import { addPhoto, describePhoto, listPhotos, removePhoto } from '../../app/store/photos.ts';
@@ -30,7 +31,10 @@ export function openForm(store: Store, random: () => number): ((random: () => nu
   const athlete = pick(athletes.list(store, every));
   const boat = pick(boats.list(store, every));
   const paddle = pick(paddles.list(store, every));
+  const fit = pick(fitIds(store));
+  const trial = fit === undefined ? undefined : pick(listTrials(store, fit));
   const forms = [
+    trial && ((at: () => number) => saveTrialForm(store, trial, at)),
     athlete && ((at: () => number) => saveAthlete(store, { ...athlete.athlete, id: athlete.id }, at, 'form')),
     boat && ((at: () => number) => saveBoat(store, { ...boat.boat, id: boat.id }, at, 'form')),
     paddle && ((at: () => number) => savePaddle(store, { ...paddle.paddle, id: paddle.id }, at, 'form')),
@@ -80,6 +84,12 @@ function savePaddle(
   const { pick, figure } = chance(random);
   const changes = [{ lengthM: figure(1.4, 1.8) }, { note: `note ${figure(0, 99)}` }];
   paddles.save(store, { ...paddle, ...pick(changes) }, from === 'form' ? paddle : undefined);
+}
+
+function saveTrialForm(store: Store, { id, revisionId, trial }: TrialRecord, random: () => number): void {
+  const { pick, figure } = chance(random);
+  const changed = { ...trial, ...pick([{ notes: `form ${figure(0, 999)}` }, { wind: 'head' as const }]) };
+  saveTrial(store, { id, revisionId, trial: changed, opened: { revisionId, trial } });
 }
 
 /** Makes one random edit as a coach would. `random` gives numbers from 0 to 1. */

@@ -1,3 +1,4 @@
+import type { CallInput } from '../../../app/contract/contract.ts';
 import type { OpenedFit } from '../../../app/contract/records.ts';
 import type { CallResult } from '../../../app/contract/result.ts';
 import type { TrialRecord } from '../../../app/contract/trials.ts';
@@ -13,14 +14,16 @@ export const TRIED_NOW = 'now';
 export async function keepTrial(
   opened: OpenedFit,
   made: {
-    id?: string;
+    id?: string | undefined;
+    /** The trial as it was before the change, where others may have changed it meanwhile. */
+    before?: CallInput<'trials.save'>['opened'];
     tried: string;
     trial: Trial;
     /** Hears of the revision that was kept, so that trying again keeps no second one. */
     onRevision: (id: string) => void;
   },
 ): Promise<CallResult<TrialRecord>> {
-  const { id, tried, trial } = made;
+  const { id, tried, trial, before } = made;
   let revisionId = tried;
   if (tried === TRIED_NOW) {
     const name = say('trial.tried.name', { date: dateText(trial.heldOn) });
@@ -30,5 +33,5 @@ export async function keepTrial(
     revisionId = saved.value.id;
     made.onRevision(revisionId);
   }
-  return call('trials.save', { ...(id ? { id } : {}), revisionId, trial });
+  return call('trials.save', { ...(id ? { id } : {}), revisionId, trial, opened: before });
 }

@@ -1,3 +1,4 @@
+import { useState } from 'react';
 import type { OpenedFit } from '../../../app/contract/records.ts';
 import type { TrialRecord } from '../../../app/contract/trials.ts';
 import { needsCaution } from '../../../core/trial/observation.ts';
@@ -42,12 +43,16 @@ function keepAs({ id, fit }: OpenedFit, record: TrialRecord | null): string {
 
 /** The trial's form. Nothing is lost by leaving: unfinished values are there again next time. */
 export function TrialForm({ opened, record }: { opened: OpenedFit; record: TrialRecord | null }) {
+  // What the form began with: the record may come anew while it is filled in.
+  const [begun] = useState(record ?? undefined);
   const form: FormState<TrialValues> = useForm(TRIAL_RULES, {
     start: trialValues(record?.trial ?? null, startOf(opened, record)),
     keepAs: keepAs(opened, record),
-    save: (trial) =>
+    shared: record !== null,
+    save: (trial, _, before) =>
       keepTrial(opened, {
         id: record?.id,
+        before: begun && { revisionId: begun.revisionId, trial: { ...begun.trial, ...before } },
         tried: form.values.tried,
         trial,
         onRevision: (tried) => form.change({ tried }),

@@ -1,10 +1,14 @@
 import { describe, expect, it } from 'vitest';
 import { openConflicts } from '../../../app/services/conflicts.ts';
 import { dispatch } from '../../../app/services/dispatch.ts';
+import { createFit } from '../../../app/store/fits.ts';
 import { listMeasurings } from '../../../app/store/measurings.ts';
+import { saveRevision } from '../../../app/store/revisions.ts';
 import { athletes, boats, paddles } from '../../../app/store/roster.ts';
+import { listTrials, saveTrial } from '../../../app/store/trials.ts';
 import { stockSchema } from '../../../core/document/stock-schema.ts';
-import { inventedAthlete, inventedBoat, inventedPaddle } from '../invented.ts';
+import { trialSchema } from '../../../core/trial/observation.ts';
+import { inventedAthlete, inventedBoat, inventedFit, inventedPaddle } from '../invented.ts';
 import { openedProgram } from '../opened-program.ts';
 import { temporaryFolder } from '../temporary.ts';
 
@@ -122,6 +126,30 @@ describe('a record saved from a page that was opened before somebody else change
     const before = boats.get(store, opened.id!)!.boat;
     await save('boats.save', { boat: { ...opened, skinM: 0.006 }, opened });
     expect(boats.get(store, opened.id!)!.boat).toEqual({ ...before, skinM: 0.006 });
+  });
+
+  it('is a trial with what both have seen, of the revision that one chose, and both notes to decide', async () => {
+    const athlete = athletes.save(store, inventedAthlete('Dee')).athlete;
+    const made = createFit(store, inventedFit({ athlete }));
+    const kept = (name: string) => {
+      const revision = saveRevision(store, { fitId: made.id, fit: made.fit, name, reason: '' });
+      if (typeof revision === 'string') throw new Error(revision);
+      return revision.id;
+    };
+    const [first, second] = [kept('first'), kept('second')];
+    const sign = (name: 'tippy' | 'bowDigs') => ({ kind: 'boat', sign: name, strength: 2 });
+    const trial = trialSchema.parse({ seat: 0, heldOn: '2026-03-04', observations: [], notes: 'calm' });
+    const before = saveTrial(store, { revisionId: first, trial });
+    if (typeof before === 'string') throw new Error(before);
+    const { id } = before;
+    const theirs = trialSchema.parse({ ...trial, observations: [sign('tippy')], notes: 'theirs' });
+    saveTrial(store, { id, revisionId: second, trial: theirs });
+    const mine = trialSchema.parse({ ...trial, observations: [sign('bowDigs')], notes: 'mine' });
+    await save('trials.save', { id, revisionId: first, trial: mine, opened: { revisionId: first, trial } });
+    const [now] = listTrials(store, made.id);
+    expect(now).toMatchObject({ revisionId: second, trial: { notes: 'mine' } });
+    expect(now!.trial.observations).toHaveLength(2);
+    expect(toDecide(id)).toEqual([{ path: 'notes', values: ['"mine"', '"theirs"'] }]);
   });
 
   it('is what the page has where nobody else changed anything', async () => {
