@@ -84,10 +84,7 @@ function roster<D extends { id?: string; name: string }, R>(shape: RosterShape<D
       const id = document.id ?? randomUUID();
       return atomically(store, () => {
         const now = opened && documentNow(store, id);
-        const { written, unseen } = onTop(
-          { kind: column, schema: shape.schema },
-          { opened, made: document, now },
-        );
+        const { written, unseen } = onTop({ kind: column, schema }, { opened, made: document, now });
         const write = () => {
           writeDocument(store, shape, { ...written, id });
           shape.kept?.(store, id, written);

@@ -41,8 +41,8 @@ function keepAs({ id, fit }: OpenedFit, record: TrialRecord | null): string {
   return ['trial', record?.id ?? id, ...who].join('.');
 }
 
-/** The trial's form. Nothing is lost by leaving: unfinished values are there again next time. */
-export function TrialForm({ opened, record }: { opened: OpenedFit; record: TrialRecord | null }) {
+/** What is entered of a trial; unfinished values outlive the page. */
+function useTrialForm(opened: OpenedFit, record: TrialRecord | null): FormState<TrialValues> {
   // What the form began with: the record may come anew while it is filled in.
   const [begun] = useState(record ?? undefined);
   const form: FormState<TrialValues> = useForm(TRIAL_RULES, {
@@ -59,6 +59,12 @@ export function TrialForm({ opened, record }: { opened: OpenedFit; record: Trial
       }),
     onSaved: ({ id: trial }) => go({ page: 'fit', id: opened.id, tab: 'trials', trial }),
   });
+  return form;
+}
+
+/** The trial's form. Nothing is lost by leaving: unfinished values are there again next time. */
+export function TrialForm({ opened, record }: { opened: OpenedFit; record: TrialRecord | null }) {
+  const form = useTrialForm(opened, record);
   const { values } = form;
   const tried = useTried(values.tried === TRIED_NOW ? null : values.tried);
   const fit = values.tried === TRIED_NOW ? opened.fit : (tried?.fit ?? opened.fit);
