@@ -2,7 +2,7 @@ import type { Page, Route } from 'playwright-core';
 import { afterAll, beforeAll, beforeEach, describe, expect, it } from 'vitest';
 import { NEUTRAL_TERMS } from '../../core/document/neutral-schema.ts';
 import { inventedBoat, inventedPaddle } from '../app/invented.ts';
-import { exampleAthlete } from '../core/example/example-fit.ts';
+import { exampleAthlete, exampleFit } from '../core/example/example-fit.ts';
 import { english } from '../english.ts';
 import { type RunningProgram, startProgram } from './harness.ts';
 import { callFromPage, goTo, soon } from './screens.ts';
@@ -103,6 +103,35 @@ describe('a page that was open while somebody else changed the same record', () 
     await goTo(page, '#/paddles');
     await soon(names).toContain('Changed by two');
     expect(await page.getByRole('link', { name: /^To decide/ }).count()).toBe(0);
+  });
+});
+
+describe('a trial that is open while somebody else changes it', () => {
+  it('has what both saw, and the notes of both to decide', async () => {
+    const fit = { ...exampleFit(), name: 'Tried by two' };
+    const { id: fitId } = await callFromPage(page, 'fits.create', { fit });
+    const revision = await callFromPage(page, 'revisions.save', { fitId, fit, name: 'First', reason: '' });
+    const tried = { revisionId: revision.id, trial: { seat: 0, heldOn: '2026-03-04', notes: 'calm' } };
+    const seen = [{ kind: 'boat', sign: 'tippy', strength: 2 }] as const;
+    const { id, trial } = await callFromPage(page, 'trials.save', {
+      ...tried,
+      trial: { ...tried.trial, observations: [] },
+    });
+    await goTo(page, `#/fits/${fitId}/trial/${id}`);
+    const notes = page.getByRole('textbox', { name: english.say('trial.notes'), exact: true });
+    await notes.fill('mine');
+    await callFromPage(page, 'trials.save', {
+      id,
+      ...tried,
+      trial: { ...trial, observations: [...seen], notes: 'theirs' },
+    });
+    await button(english.say('trial.keep')).click();
+    await page.getByRole('link', { name: /^To decide: / }).waitFor();
+    const [now] = await callFromPage(page, 'trials.list', { fitId });
+    expect(now!.trial).toMatchObject({ notes: 'mine', observations: seen });
+    const asked = (await callFromPage(page, 'conflicts.list', {})).filter((one) => one.id === id);
+    expect(asked.map(({ path }) => path)).toEqual(['notes']);
+    await callFromPage(page, 'conflicts.decide', { kind: 'trial', id, path: 'notes', value: '"theirs"' });
   });
 });
 

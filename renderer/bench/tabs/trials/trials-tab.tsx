@@ -5,6 +5,7 @@ import { dateText } from '../../../language/dates.ts';
 import { say } from '../../../language/messages.ts';
 import { hrefOf, useRoute } from '../../../route/route.ts';
 import { ErrorMessage } from '../../../ui/error-message.tsx';
+import { ToDecide } from '../../../ui/to-decide.tsx';
 import { useDocument, useFit } from '../../bench-context.tsx';
 import type { FitTrials } from '../../use-fit-trials.ts';
 import { TrialAnswersOf } from './trial-answers.tsx';
@@ -65,6 +66,7 @@ function OpenTrial(props: { record: TrialRecord; revisions: readonly RevisionSum
           {say('menu.edit')}
         </a>
       </div>
+      <ToDecide key={record.changedAt} id={record.id} />
       {crew && name && <p className="soft">{say('trials.whose', { name })}</p>}
       <TrialAnswersOf record={record} revisions={revisions} />
     </section>
