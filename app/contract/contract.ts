@@ -122,7 +122,7 @@ export const contract = {
   ),
   /** Everything that an athlete ever measured, oldest first; saving an athlete adds to it. */
   'measurings.list': entry(z.strictObject({ athleteId: id }), z.array(measuringSchema)),
-  /** Keeps an earlier day's measuring; the athlete stays as measured last. Gives all of them. */
+  /** Keeps an earlier day's measuring, beside what is known of that day; the athlete stays as measured last. Gives all of them. */
   'measurings.save': entry(
     z.strictObject({ athleteId: id, measuring: measuringSchema }),
     z.array(measuringSchema),

@@ -1,19 +1,25 @@
 import type { CallOutput, ParsedInput } from '../contract/contract.ts';
 import type { CallResult } from '../contract/result.ts';
-import { listMeasurings, removeMeasuring, saveMeasuring } from '../store/measurings.ts';
+import { listMeasurings, measuringOn, removeMeasuring, saveMeasuring } from '../store/measurings.ts';
 import { athletes } from '../store/roster.ts';
 import { done, missing, type Program, refused } from './program.ts';
 import { SENTENCES } from './sentences.ts';
 
 type Measurings = CallResult<CallOutput<'measurings.save'>>;
 
-/** Keeps what was measured on an earlier day, from an old note say. */
+/** Keeps what was measured on an earlier day, from an old note say. What is known of that day besides stays. */
 export function keepEarlierMeasuring(
   program: Program,
   { athleteId, measuring }: ParsedInput<'measurings.save'>,
 ): Measurings {
   return onEarlierDay(program, { athleteId, takenOn: measuring.takenOn }, () => {
-    saveMeasuring(program.store, athleteId, measuring);
+    const known = measuringOn(program.store, athleteId, measuring.takenOn);
+    saveMeasuring(program.store, athleteId, {
+      ...measuring,
+      statureM: measuring.statureM ?? known?.statureM ?? null,
+      massKg: measuring.massKg ?? known?.massKg ?? null,
+      tape: { ...known?.tape, ...measuring.tape },
+    });
     return done(listMeasurings(program.store, athleteId));
   });
 }

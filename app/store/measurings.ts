@@ -26,6 +26,11 @@ export function listMeasurings(store: Store, athleteId: string): Measuring[] {
   return [...days.values()].sort((a, b) => (a.takenOn < b.takenOn ? -1 : 1));
 }
 
+/** What is kept of one day under this entry; null where nothing is, or it cannot be read. */
+export function measuringOn(store: Store, athleteId: string, takenOn: string): Measuring | null {
+  return measuringsOf(store, athleteId).find((one) => one.takenOn === takenOn) ?? null;
+}
+
 function measuringsOf(store: Store, athleteId: string): Measuring[] {
   return store.db
     .prepare<[string], Row>(

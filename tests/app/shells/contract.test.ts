@@ -73,6 +73,21 @@ describe.each([
     const both = value(await call('measurings.save', { athleteId, measuring: earlier }));
     expect(both.map(({ takenOn }) => takenOn)).toEqual(['2025-02-03', measuredOn]);
     expect(value(await call('measurings.list', { athleteId }))).toEqual(both);
+    // What is entered of the same day later stands beside it.
+    const armSpan = { valueM: 1.62 };
+    for (const [more, known] of [
+      [
+        { statureM: null, massKg: 51, tape: { armSpan } },
+        { statureM: 1.6, massKg: 51, tape: { armSpan } },
+      ],
+      [
+        { statureM: 1.61, massKg: null, tape: {} },
+        { statureM: 1.61, massKg: 51, tape: { armSpan } },
+      ],
+    ])
+      expect(
+        value(await call('measurings.save', { athleteId, measuring: { ...earlier, ...more! } }))[0],
+      ).toEqual({ ...earlier, ...known });
     const present = { ...earlier, takenOn: measuredOn };
     for (const refused of [
       await call('measurings.save', { athleteId, measuring: present }),
