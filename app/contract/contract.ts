@@ -115,9 +115,15 @@ export const contract = {
   ),
   /** Which of these athletes were erased, here or elsewhere: nothing of theirs may stay with whoever asks. */
   'athletes.erased': entry(z.strictObject({ ids: z.array(id).max(1000) }), z.array(id)),
-  /** Keeps a table of athletes that has been checked row by row: all of them or none, after a backup of the present. */
+  /**
+   * Keeps a table of athletes that has been checked row by row: all of them or none, after a backup of the present. `opened`:
+   * those of them who were known, as they were when the table was checked.
+   */
   'athletes.import': entry(
-    z.strictObject({ athletes: z.array(athleteSchema).min(1).max(2000) }),
+    z.strictObject({
+      athletes: z.array(athleteSchema).min(1).max(2000),
+      opened: z.array(athleteSchema).max(2000).default([]),
+    }),
     z.strictObject({ saved: z.int().min(0), presentKeptAs: backupRecord }),
   ),
   /** Everything that an athlete ever measured, oldest first; saving an athlete adds to it. */

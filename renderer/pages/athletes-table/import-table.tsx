@@ -27,11 +27,14 @@ function useImport({ inUse, aside, ready, reload }: AllAthletes) {
   const [problem, setProblem] = useState<string | null>(null);
   const [refusal, setRefusal] = useState<CallError | null>(null);
   const [told, setTold] = useState('');
+  const known = useMemo(
+    () => [...inUse, ...aside].map(({ id, athlete }) => ({ ...athlete, id })),
+    [inUse, aside],
+  );
   const table = useMemo((): AthletesTable | null => {
     if (!opened || !ready) return null;
-    const athletes = [...inUse, ...aside].map(({ id, athlete }) => ({ ...athlete, id }));
-    return athletesFromTable(opened.cells, { athletes, today: today() });
-  }, [opened, ready, inUse, aside]);
+    return athletesFromTable(opened.cells, { athletes: known, today: today() });
+  }, [opened, ready, known]);
 
   async function choose(files: FileList | null): Promise<void> {
     const [file] = files ?? [];
@@ -49,7 +52,11 @@ function useImport({ inUse, aside, ready, reload }: AllAthletes) {
     const taken = table.rows.flatMap(({ outcome }) =>
       outcome && outcome.kind !== 'same' ? [outcome.athlete] : [],
     );
-    const result = await call('athletes.import', { athletes: taken });
+    const ids = new Set(taken.map(({ id }) => id));
+    const result = await call('athletes.import', {
+      athletes: taken,
+      opened: known.filter(({ id }) => ids.has(id)),
+    });
     setRefusal(result.ok ? null : result.error);
     if (!result.ok) return;
     for (const { id, ...athlete } of taken) {

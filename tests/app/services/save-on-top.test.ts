@@ -152,6 +152,14 @@ describe('a record saved from a page that was opened before somebody else change
     expect(toDecide(id)).toEqual([{ path: 'notes', values: ['"mine"', '"theirs"'] }]);
   });
 
+  it('out of a table keeps what somebody else changed since the table was checked', async () => {
+    const { athlete: opened } = athletes.save(store, inventedAthlete('Eli', { massKg: 60 }));
+    athletes.save(store, { ...opened, statureM: 1.71 });
+    await save('athletes.import', { athletes: [{ ...opened, massKg: 63 }], opened: [opened] });
+    expect(athletes.get(store, opened.id!)!.athlete).toMatchObject({ statureM: 1.71, massKg: 63 });
+    expect(toDecide(opened.id!)).toEqual([]);
+  });
+
   it('is what the page has where nobody else changed anything', async () => {
     const { boat: opened } = boats.save(store, inventedBoat('Kept'));
     const made = { ...opened, massKg: 13.5, seats: [{ ...opened.seats[0]!, stationM: 0.1 }] };
