@@ -92,14 +92,11 @@ function formOf(store: Store, random: () => number): OpenForm | null {
 }
 
 /**
- * What whoever saves a form saw of a field. With an athlete goes the measuring that the athlete's own document describes: of it
- * the own fields were seen, and it is written also where somebody removed it meanwhile.
+ * What whoever saves a form saw of a field. The measuring that an athlete's own document describes is written with it, after any
+ * edit of it: what was unseen of the body waits under the athlete's own field.
  */
 function sawIn({ saw }: OpenForm, field: string, stood: string | null): string | null {
-  const [id, day] = field.split(MEASURED_PATH);
-  if (day === undefined) return saw[field] ?? null;
-  const own = saw[`${id}${day.slice(day.indexOf('/') + 1)}`] ?? null;
-  return stood === null || stood === own ? stood : (saw[field] ?? null);
+  return field.includes(MEASURED_PATH) ? stood : (saw[field] ?? null);
 }
 
 /** One edit, or the saving of a form; tells every field that it changed. */
